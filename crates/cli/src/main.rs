@@ -1,0 +1,2 @@
+//! The command `hangtrue`.
+fn main() {}

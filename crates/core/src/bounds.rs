@@ -1,0 +1,1 @@
+//! Every limit, once: least, most, why, and who says so.

@@ -1,0 +1,1 @@
+//! The frame: what must be built before a door fits, and which ordered numbers that changes.

@@ -1,0 +1,1 @@
+//! The judge: which reading is wrong, and which one reading would settle it.

@@ -1,0 +1,27 @@
+//! The domain of Hangtrue: what a tape read, what a frame is, what an order says.
+//!
+//! Pure: no DOM, no clock, no I/O, no randomness, no locale. The same survey
+//! gives the same bytes natively and in WebAssembly, so transcendental
+//! functions come from `libm` and lengths are whole nanometres.
+//!
+//! The way through: text → [`length`] → [`survey`] → [`check`] → [`finding`]s
+//! and the [`order`] numbers.
+
+pub mod bounds;
+pub mod check;
+pub mod finding;
+pub mod frame;
+pub mod judge;
+pub mod length;
+pub mod order;
+pub mod profile;
+pub mod rules;
+pub mod say;
+pub mod spot;
+pub mod survey;
+
+pub use check::check;
+pub use finding::{Finding, Severity};
+pub use length::{Length, Unit};
+pub use spot::{Dimension, Group, Spot};
+pub use survey::{Entry, Survey};

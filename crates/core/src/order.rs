@@ -1,0 +1,98 @@
+//! The order: four numbers, how they came about, and what goes with them.
+
+use crate::finding::Severity;
+use crate::length::Length;
+use crate::spot::{Dimension, Spot};
+use crate::survey::Survey;
+
+/// One ordered number.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Number {
+    /// Which of the four.
+    pub dimension: Dimension,
+    /// The tightest reading, as it was read.
+    pub as_found: Length,
+    /// Where it was read.
+    pub spot: Spot,
+    /// What the order says: as the opening will be once the frame is built,
+    /// rounded to the safe side.
+    pub ordered: Length,
+}
+
+/// The four numbers, in the order of [`Dimension::ALL`]; one is missing where nothing was read.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Numbers(pub [Option<Number>; 4]);
+
+impl Numbers {
+    /// The number of `dimension`.
+    #[must_use]
+    pub fn get(&self, dimension: Dimension) -> Option<&Number> {
+        self.0.get(dimension.index()).and_then(Option::as_ref)
+    }
+    /// What the order says for `dimension`.
+    #[must_use]
+    pub fn ordered(&self, dimension: Dimension) -> Option<Length> {
+        self.get(dimension).map(|number| number.ordered)
+    }
+    /// Whether all four are there.
+    #[must_use]
+    pub fn complete(&self) -> bool {
+        self.0.iter().all(Option::is_some)
+    }
+}
+
+/// A day, as the writer's device gave it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub struct Date {
+    /// 2000 to 2255.
+    pub year: u16,
+    /// 1 to 12.
+    pub month: u8,
+    /// 1 to 31.
+    pub day: u8,
+}
+
+/// A finding that a person looked at and confirmed.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Confirmed {
+    /// The rule's code.
+    pub rule: String,
+    /// The reading it was about, if it was about one.
+    pub spot: Option<Spot>,
+}
+
+/// The answer to a question that a dealer's profile asks.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Answer {
+    /// The question's key in the profile.
+    pub question: String,
+    /// The answer as text.
+    pub answer: String,
+}
+
+/// Everything that is handed over.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Order {
+    /// The readings, as typed. The numbers are derived from them on every opening.
+    pub survey: Survey,
+    /// The verdict that the writer saw: a claim, checked again on opening.
+    pub claimed: Severity,
+    /// What the writer confirmed.
+    pub confirmed: Vec<Confirmed>,
+    /// Whether the old door was still in when the readings were taken.
+    pub old_door_in: Option<bool>,
+    /// Which truck: a plate, a unit number, whatever the writer calls it.
+    pub vehicle: String,
+    /// Free text.
+    pub note: String,
+    /// How to reach the writer, if they chose to say.
+    pub contact: String,
+    /// Answers to a dealer's own questions.
+    pub answers: Vec<Answer>,
+    /// The profile the order was made under: its name and revision.
+    pub profile: Option<(String, u32)>,
+    /// The writer's language, `en`, `es` or `fr`.
+    pub language: String,
+    /// The day it was written, if the device said.
+    pub date: Option<Date>,
+}

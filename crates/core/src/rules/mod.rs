@@ -1,0 +1,1 @@
+//! What cannot be, and what is questioned: one rule, one file.
