@@ -1,24 +1,131 @@
 //! The whole check of a survey: numbers, findings, verdict.
 
 use crate::finding::{Finding, Severity};
+use crate::frame::Preparation;
 use crate::order::Numbers;
 use crate::profile::Profile;
+use crate::rules::{Context, RULES};
 use crate::survey::Survey;
 
 /// All that can be said of a survey.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Report {
-    /// The worst severity among the findings; a note alone is clear.
-    pub verdict: Severity,
+    /// The worst severity among the findings; with nothing but notes it is clear.
+    pub verdict: Verdict,
+    /// What has to be built before the door fits.
+    pub preparation: Preparation,
     /// The four ordered numbers.
     pub numbers: Numbers,
     /// Everything found, worst first.
     pub findings: Vec<Finding>,
 }
 
-/// Checks `survey` by every rule.
+/// Whether an order may be made.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Verdict {
+    /// Nothing stands against it.
+    #[default]
+    Clear,
+    /// Only once a person has confirmed what was found; the order says so.
+    Recheck,
+    /// No: something cannot be.
+    Stop,
+}
+
+impl Verdict {
+    /// The name in files: `clear`, `recheck`, `stop`.
+    #[must_use]
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Clear => "clear",
+            Self::Recheck => "recheck",
+            Self::Stop => "stop",
+        }
+    }
+}
+
+impl From<Severity> for Verdict {
+    fn from(severity: Severity) -> Self {
+        match severity {
+            Severity::Note => Self::Clear,
+            Severity::Recheck => Self::Recheck,
+            Severity::Stop => Self::Stop,
+        }
+    }
+}
+
+/// Checks `survey` by every rule. Nothing ends the check early; all findings are returned.
 #[must_use]
-pub fn check(survey: &Survey, _profile: &Profile) -> Report {
-    let _ = survey;
-    Report::default()
+pub fn check(survey: &Survey, profile: &Profile) -> Report {
+    let preparation = Preparation::of(survey);
+    let numbers = Numbers::of(survey, profile, &preparation);
+    let context = Context { survey, preparation: &preparation, numbers: &numbers };
+    let mut findings: Vec<Finding> = RULES.iter().flat_map(|rule| (rule.check)(&context)).collect();
+    // Stable: within one severity the order of RULES stays.
+    findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
+    let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);
+    Report { verdict: worst.into(), preparation, numbers, findings }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::rules::testing::survey;
+    use crate::{Dimension, Length, Spot, Unit};
+
+    #[test]
+    fn a_sound_survey_is_clear_and_orders_its_tightest_readings() {
+        let report = check(&survey(&[]), &Profile::default());
+        assert_eq!((report.verdict, report.findings.as_slice()), (Verdict::Clear, &[][..]));
+        let ordered = Dimension::ALL.map(|d| report.numbers.ordered(d).unwrap());
+        let expected = [92 * 16 + 3, 101 * 16 + 8, 9 * 16 + 8, 20].map(Length::from_sixteenths);
+        assert_eq!(ordered, expected);
+    }
+
+    #[test]
+    fn an_unprepared_header_changes_the_order_and_the_verdict_stays_clear() {
+        let mut survey = survey(&[(Spot::HeaderLeft, 6 * 16)]);
+        survey.entries_mut(Spot::HeaderCenter).clear();
+        survey.entries_mut(Spot::HeaderRight).clear();
+        survey.prepared = false;
+        let report = check(&survey, &Profile::default());
+        assert_eq!(report.verdict, Verdict::Clear);
+        let ordered = |dimension| report.numbers.ordered(dimension).unwrap();
+        assert_eq!(ordered(Dimension::Header), Length::from_inches(7));
+        assert_eq!(ordered(Dimension::Height), Length::from_sixteenths(100 * 16 + 8));
+    }
+
+    /// Door openings of freight containers, minimum, H × W in mm (ISO 668 / ISO 1496-1;
+    /// the third from memory): a real opening is not rejected.
+    #[test]
+    fn a_freight_containers_door_opening_is_clear() {
+        for (height, width) in [(2261, 2286), (2134, 2286), (2566, 2286)] {
+            let mut survey = Survey::new(Unit::Millimetre);
+            survey.prepared = true;
+            for (spot, mm) in [
+                (Spot::WidthMiddle, width),
+                (Spot::HeightCenter, height),
+                (Spot::HeaderCenter, 200),
+                (Spot::BowFirst, 32),
+            ] {
+                let read = Ok(Length::from_mm(mm));
+                survey.push(spot, crate::Entry { text: mm.to_string(), read, struck: false });
+            }
+            assert_eq!(check(&survey, &Profile::default()).verdict, Verdict::Clear);
+        }
+    }
+
+    #[test]
+    fn all_findings_are_returned_and_the_worst_stands_first() {
+        let report = check(
+            &survey(&[(Spot::BowFirst, 40), (Spot::WidthLow, 120 * 16), (Spot::PostLeft, 8)]),
+            &Profile::default(),
+        );
+        assert_eq!(report.verdict, Verdict::Stop);
+        let severities: Vec<_> = report.findings.iter().map(|f| f.severity).collect();
+        assert!(severities.is_sorted_by(|a, b| a >= b));
+        for code in ["too-wide", "spread", "unusual-bow", "narrow-post"] {
+            assert!(report.findings.iter().any(|finding| finding.rule == code), "{code}");
+        }
+    }
 }

@@ -1,1 +1,117 @@
-//! The frame: what must be built before a door fits, and which ordered numbers that changes.
+//! The frame: what must be built before a door fits, and which ordered numbers
+//! that changes.
+//!
+//! A header built down by 1 in lowers the sill-to-header height by 1 in and
+//! raises the header depth by 1 in. A post built out by ½ in narrows the
+//! post-to-post width by ½ in. (Common practice, no source.)
+
+use crate::bounds::{HEADER_LEAST, POST_LEAST};
+use crate::length::Length;
+use crate::spot::{Dimension, Spot};
+use crate::survey::Survey;
+
+/// How much has to be built on before the frame can take a door.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Preparation {
+    /// How far the header is to be built down.
+    pub header_down: Length,
+    /// How far the left post is to be built out, into the opening.
+    pub left_out: Length,
+    /// How far the right post is to be built out, into the opening.
+    pub right_out: Length,
+}
+
+impl Preparation {
+    /// What `survey` asks for. Nothing where the frame is prepared already: then
+    /// the readings are of the frame as it will stay.
+    #[must_use]
+    pub fn of(survey: &Survey) -> Self {
+        if survey.prepared {
+            return Self::default();
+        }
+        let short = |reading: Option<Length>, least: Option<Length>| match (reading, least) {
+            (Some(reading), Some(least)) if reading > Length::ZERO && reading < least => {
+                // A channel is cut to what a tape in the yard can mark.
+                (least - reading).ceil_to(survey.unit.step())
+            }
+            _ => Length::ZERO,
+        };
+        let post = |spot| short(survey.lengths(spot).min(), POST_LEAST.least);
+        let header = survey.tightest(Dimension::Header).map(|(_, length)| length);
+        Self {
+            header_down: short(header, HEADER_LEAST.least),
+            left_out: post(Spot::PostLeft),
+            right_out: post(Spot::PostRight),
+        }
+    }
+
+    /// Whether anything has to be built.
+    #[must_use]
+    pub fn needed(&self) -> bool {
+        *self != Self::default()
+    }
+
+    /// How much building changes `dimension`: negative where it gets smaller.
+    #[must_use]
+    pub fn change(&self, dimension: Dimension) -> Length {
+        match dimension {
+            Dimension::Width => -(self.left_out + self.right_out),
+            Dimension::Height => -self.header_down,
+            Dimension::Header => self.header_down,
+            Dimension::Bow => Length::ZERO,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::length::Unit;
+    use crate::survey::Entry;
+    use proptest::prelude::*;
+
+    fn survey(header: Length, left: Length, right: Length) -> Survey {
+        let mut survey = Survey::new(Unit::Inch);
+        for (spot, length) in
+            [(Spot::HeaderCenter, header), (Spot::PostLeft, left), (Spot::PostRight, right)]
+        {
+            survey.push(spot, Entry { text: String::new(), read: Ok(length), struck: false });
+        }
+        survey
+    }
+
+    #[test]
+    fn an_inch_of_channel_moves_an_inch_from_the_height_to_the_header() {
+        let six = survey(Length::from_inches(6), Length::from_inches(3), Length::from_inches(2));
+        let preparation = Preparation::of(&six);
+        assert_eq!(preparation.change(Dimension::Height), -Length::INCH);
+        assert_eq!(preparation.change(Dimension::Header), Length::INCH);
+        assert_eq!(preparation.change(Dimension::Width), -Length::from_sixteenths(8));
+        assert_eq!(preparation.change(Dimension::Bow), Length::ZERO);
+    }
+
+    #[test]
+    fn a_frame_as_it_will_stay_needs_nothing_built() {
+        let mut six = survey(Length::INCH, Length::INCH, Length::INCH);
+        six.prepared = true;
+        assert!(!Preparation::of(&six).needed());
+    }
+
+    proptest! {
+        /// Height and header together are the body's, and no channel changes them;
+        /// after building, every minimum holds.
+        #[test]
+        fn building_keeps_the_sum_and_meets_the_minimum(
+            header in 1_i64..400, left in 1_i64..200, right in 1_i64..200,
+        ) {
+            let [header, left, right] = [header, left, right].map(Length::from_sixteenths);
+            let built = Preparation::of(&survey(header, left, right));
+            prop_assert_eq!(
+                built.change(Dimension::Height) + built.change(Dimension::Header), Length::ZERO
+            );
+            prop_assert!(HEADER_LEAST.holds(header + built.header_down));
+            prop_assert!(POST_LEAST.holds(left + built.left_out));
+            prop_assert!(POST_LEAST.holds(right + built.right_out));
+        }
+    }
+}

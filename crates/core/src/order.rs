@@ -1,7 +1,9 @@
 //! The order: four numbers, how they came about, and what goes with them.
 
-use crate::finding::Severity;
+use crate::check::Verdict;
+use crate::frame::Preparation;
 use crate::length::Length;
+use crate::profile::Profile;
 use crate::spot::{Dimension, Spot};
 use crate::survey::Survey;
 
@@ -33,6 +35,22 @@ impl Numbers {
     #[must_use]
     pub fn ordered(&self, dimension: Dimension) -> Option<Length> {
         self.get(dimension).map(|number| number.ordered)
+    }
+    /// The four numbers of `survey`: the tightest reading of each, changed by
+    /// what has to be built, rounded to the side on which the door still fits.
+    #[must_use]
+    pub fn of(survey: &Survey, profile: &Profile, preparation: &Preparation) -> Self {
+        let step = profile.step.unwrap_or(survey.unit.step());
+        Self(Dimension::ALL.map(|dimension| {
+            let (spot, as_found) = survey.tightest(dimension)?;
+            let built = as_found + preparation.change(dimension);
+            let ordered = match dimension {
+                // A bow that hangs lower leaves less room: its safe side is up.
+                Dimension::Bow => built.ceil_to(step),
+                Dimension::Width | Dimension::Height | Dimension::Header => built.floor_to(step),
+            };
+            Some(Number { dimension, as_found, spot, ordered })
+        }))
     }
     /// Whether all four are there.
     #[must_use]
@@ -76,7 +94,7 @@ pub struct Order {
     /// The readings, as typed. The numbers are derived from them on every opening.
     pub survey: Survey,
     /// The verdict that the writer saw: a claim, checked again on opening.
-    pub claimed: Severity,
+    pub claimed: Verdict,
     /// What the writer confirmed.
     pub confirmed: Vec<Confirmed>,
     /// Whether the old door was still in when the readings were taken.
@@ -95,4 +113,42 @@ pub struct Order {
     pub language: String,
     /// The day it was written, if the device said.
     pub date: Option<Date>,
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::length::Unit;
+    use crate::survey::Entry;
+    use proptest::prelude::*;
+
+    proptest! {
+        /// The door must fit at every place that was read, and by less than one step.
+        #[test]
+        fn the_order_fits_every_reading_and_gives_nothing_away(
+            unit in prop_oneof![Just(Unit::Inch), Just(Unit::Millimetre)],
+            nm in prop::collection::vec(1_i64..3_000_000_000, 12),
+        ) {
+            let mut survey = Survey::new(unit);
+            survey.prepared = true;
+            let spots = Dimension::ALL.into_iter().flat_map(Dimension::spots);
+            for (spot, nm) in spots.zip(nm) {
+                let read = Ok(Length::from_nm(nm));
+                survey.push(spot, Entry { text: String::new(), read, struck: false });
+            }
+            let numbers = Numbers::of(&survey, &Profile::default(), &Preparation::default());
+            prop_assert!(numbers.complete());
+            for dimension in Dimension::ALL {
+                let ordered = numbers.ordered(dimension).unwrap();
+                let tightest = survey.tightest(dimension).unwrap().1;
+                prop_assert!((ordered - tightest).abs() < unit.step());
+                for (_, read) in survey.of(dimension) {
+                    match dimension {
+                        Dimension::Bow => prop_assert!(ordered >= read),
+                        _ => prop_assert!(ordered <= read),
+                    }
+                }
+            }
+        }
+    }
 }

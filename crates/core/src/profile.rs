@@ -11,7 +11,7 @@ pub enum Take {
 }
 
 /// What a dealer may set. Physical impossibilities are not in here: nobody can switch them off.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Profile {
     /// Who wrote it; empty for the built-in rules.
     pub name: String,
@@ -21,10 +21,4 @@ pub struct Profile {
     pub take: Take,
     /// The step ordered numbers are rounded to; the unit's own step if not set.
     pub step: Option<Length>,
-}
-
-impl Default for Profile {
-    fn default() -> Self {
-        Self { name: String::new(), revision: 0, take: Take::default(), step: None }
-    }
 }

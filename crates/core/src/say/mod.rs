@@ -1,14 +1,44 @@
 //! Every sentence the domain can say: data here, words in one catalogue per language.
+//!
+//! A [`Message`] carries exact lengths, never text made from them; a catalogue is
+//! a set of exhaustive matches, so a sentence that one language lacks does not compile.
 
 mod en;
+mod rule;
 
-use crate::length::Unit;
+pub use rule::{Hint, RuleSays, Subject};
 
-/// A sentence, as data. A catalogue turns it into words.
+use crate::bounds::Reason;
+use crate::length::{ReadError, Unit};
+use crate::spot::{Dimension, Spot};
+
+/// A sentence, as data.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Message {
-    /// Placeholder while the rules are being written.
-    Text(String),
+    /// A text that is not a reading.
+    Unreadable {
+        /// Where it was typed.
+        spot: Spot,
+        /// What was typed.
+        text: String,
+        /// Why it is refused.
+        error: ReadError,
+    },
+    /// What a rule found.
+    Rule(RuleSays),
+    /// What to do next.
+    Hint(Hint),
+}
+
+impl From<RuleSays> for Message {
+    fn from(says: RuleSays) -> Self {
+        Self::Rule(says)
+    }
+}
+impl From<Hint> for Message {
+    fn from(hint: Hint) -> Self {
+        Self::Hint(hint)
+    }
 }
 
 /// The languages there is a catalogue for.
@@ -34,6 +64,34 @@ impl Speaker {
     pub fn say(self, message: &Message) -> String {
         match self.language {
             Language::English => en::say(message, self.unit),
+        }
+    }
+    /// The trade's name of an ordered dimension: `post-to-post width`.
+    #[must_use]
+    pub const fn dimension(self, dimension: Dimension) -> &'static str {
+        match self.language {
+            Language::English => en::names::dimension(dimension),
+        }
+    }
+    /// The short name of a place: `low`, `left`, `first bow`.
+    #[must_use]
+    pub const fn place(self, spot: Spot) -> &'static str {
+        match self.language {
+            Language::English => en::names::place(spot),
+        }
+    }
+    /// A spot's full name, within a sentence: `the post-to-post width, middle`.
+    #[must_use]
+    pub const fn spot(self, spot: Spot) -> &'static str {
+        match self.language {
+            Language::English => en::names::spot(spot),
+        }
+    }
+    /// Why a limit is there, as a clause.
+    #[must_use]
+    pub const fn reason(self, reason: Reason) -> &'static str {
+        match self.language {
+            Language::English => en::rule::reason(reason),
         }
     }
 }

@@ -1,10 +1,23 @@
 //! English (US).
 
+pub(super) mod names;
+pub(super) mod rule;
+
 use super::Message;
 use crate::length::Unit;
 
-pub(super) fn say(message: &Message, _unit: Unit) -> String {
+pub(super) fn say(message: &Message, unit: Unit) -> String {
     match message {
-        Message::Text(text) => text.clone(),
+        Message::Unreadable { spot, text, .. } => {
+            format!("{}: “{text}” is not a reading.", capital(names::spot(*spot)))
+        }
+        Message::Rule(says) => rule::say(says, unit),
+        Message::Hint(hint) => rule::hint(hint, unit),
     }
+}
+
+/// The first letter in upper case, to begin a sentence.
+pub(super) fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

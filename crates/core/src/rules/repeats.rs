@@ -1,0 +1,44 @@
+//! Readings at the same marked spot that differ by more than a tape explains.
+
+use super::{Context, Rule};
+use crate::bounds::{REPEAT_USUAL, SPREAD_USUAL};
+use crate::finding::{Finding, Severity};
+use crate::say::{Hint, RuleSays};
+use crate::spot::Spot;
+
+pub(super) const RULE: Rule = Rule { code: "repeats", check };
+
+fn check(context: &Context<'_>) -> Vec<Finding> {
+    Spot::ALL.into_iter().filter_map(|spot| one(context, spot)).collect()
+}
+
+fn one(context: &Context<'_>, spot: Spot) -> Option<Finding> {
+    let least = context.survey.lengths(spot).min()?;
+    let most = context.survey.lengths(spot).max()?;
+    let bound = REPEAT_USUAL.most?;
+    let apart = most - least;
+    // Told once: further apart than that, an ordered dimension is told by `spread`.
+    let told = spot.dimension().is_some() && !SPREAD_USUAL.holds(apart);
+    if apart <= bound || told {
+        return None;
+    }
+    let says = RuleSays::Repeats { spot, least, most, bound };
+    Some(RULE.finds(Severity::Recheck, vec![spot], says, Hint::list([Hint::ReadAgain(spot)])))
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::Spot;
+    use crate::rules::testing::{found, put, survey};
+
+    #[test]
+    fn a_quarter_inch_apart_is_the_last_that_passes() {
+        let with = |second| {
+            let mut s = survey(&[(Spot::LoopSillToRoof, 1776)]);
+            put(&mut s, Spot::LoopSillToRoof, second);
+            found(&s, "repeats")
+        };
+        assert!(with(1776 + 4).is_empty() && with(1776 - 4).is_empty());
+        assert_eq!(with(1776 + 5), ["recheck loop.sill_to_roof"]);
+    }
+}

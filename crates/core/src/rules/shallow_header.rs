@@ -1,0 +1,45 @@
+//! A header under the least depth is built down, and the order changes with it.
+
+use super::{Context, Rule, exchanged_header_bow};
+use crate::bounds::HEADER_LEAST;
+use crate::finding::{Finding, Severity};
+use crate::length::Length;
+use crate::say::{Hint, RuleSays};
+use crate::spot::Dimension;
+
+pub(super) const RULE: Rule = Rule { code: "shallow-header", check };
+
+fn check(context: &Context<'_>) -> Vec<Finding> {
+    let Some((spot, value)) = context.survey.tightest(Dimension::Header) else {
+        return Vec::new();
+    };
+    let Some(least) = HEADER_LEAST.least else { return Vec::new() };
+    if value >= least || value <= Length::ZERO || exchanged_header_bow::explains(context) {
+        return Vec::new();
+    }
+    // Of a frame said to be prepared, a shallow header is a contradiction to look at;
+    // of one as found, it is simply work to be done.
+    let (severity, hint) = if context.survey.prepared {
+        (Severity::Recheck, Hint::ReadAgain(spot))
+    } else {
+        (Severity::Note, Hint::BuildDown(context.preparation.header_down))
+    };
+    let says = RuleSays::ShallowHeader { value, least };
+    vec![RULE.finds(severity, vec![spot], says, Hint::list([hint]))]
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::Spot;
+    use crate::rules::testing::{found, survey};
+
+    #[test]
+    fn seven_inches_is_enough() {
+        let with = |header| survey(&[(Spot::HeaderLeft, header)]);
+        assert!(found(&with(7 * 16), "shallow-header").is_empty());
+        assert_eq!(found(&with(7 * 16 - 1), "shallow-header"), ["recheck header.left"]);
+        let mut as_found = with(7 * 16 - 1);
+        as_found.prepared = false;
+        assert_eq!(found(&as_found, "shallow-header"), ["note header.left"]);
+    }
+}

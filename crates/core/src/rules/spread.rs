@@ -1,0 +1,84 @@
+//! Readings of one dimension that differ by more than a frame explains.
+
+use super::{Context, Rule};
+use crate::bounds::{BOW_SPREAD_USUAL, SPREAD_POSSIBLE, SPREAD_USUAL};
+use crate::finding::{Finding, Severity};
+use crate::length::Length;
+use crate::say::{Hint, Message, RuleSays};
+use crate::spot::{Dimension, Spot};
+
+pub(super) const RULE: Rule = Rule { code: "spread", check };
+
+fn check(context: &Context<'_>) -> Vec<Finding> {
+    Dimension::ALL.into_iter().filter_map(|dimension| one(context, dimension)).collect()
+}
+
+fn one(context: &Context<'_>, dimension: Dimension) -> Option<Finding> {
+    let mut readings: Vec<(Spot, Length)> = context.survey.of(dimension).collect();
+    readings.sort_by_key(|(_, length)| *length);
+    let (_, least) = *readings.first()?;
+    let (_, most) = *readings.last()?;
+    let usual = if dimension == Dimension::Bow { BOW_SPREAD_USUAL } else { SPREAD_USUAL };
+    let (severity, limit) = match most - least {
+        spread if !SPREAD_POSSIBLE.holds(spread) => (Severity::Stop, SPREAD_POSSIBLE),
+        spread if !usual.holds(spread) => (Severity::Recheck, usual),
+        _ => return None,
+    };
+    let spots = suspects(&readings);
+    let says =
+        RuleSays::Spread { dimension, least, most, bound: limit.most?, reason: limit.reason };
+    let mut hints: Vec<Message> =
+        spots.first().map(|spot| Hint::ReadAgain(*spot).into()).into_iter().collect();
+    if severity == Severity::Stop {
+        hints.push(Hint::Straighten.into());
+    }
+    Some(RULE.finds(severity, spots, says, hints))
+}
+
+/// The spots, the one furthest from the middle reading first. `readings` is sorted.
+fn suspects(readings: &[(Spot, Length)]) -> Vec<Spot> {
+    // Of two readings neither is nearer the middle; the file's order decides.
+    let middle = |skip: usize| readings.get(skip / 2).map_or(Length::ZERO, |r| r.1);
+    let n = readings.len();
+    let center = middle(n.saturating_sub(1)) + middle(n);
+    let mut by_distance = readings.to_vec();
+    by_distance.sort_by_key(|(spot, length)| {
+        (core::cmp::Reverse((length.times(2) - center).abs()), *spot)
+    });
+    let mut spots: Vec<Spot> = by_distance.into_iter().map(|(spot, _)| spot).collect();
+    let mut seen = Vec::new();
+    spots.retain(|spot| {
+        let new = !seen.contains(spot);
+        seen.push(*spot);
+        new
+    });
+    spots
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::Spot;
+    use crate::rules::testing::{found, survey};
+
+    #[test]
+    fn the_odd_one_is_the_suspect() {
+        assert!(found(&survey(&[]), "spread").is_empty());
+        assert_eq!(
+            found(&survey(&[(Spot::WidthHigh, 93 * 16 + 4)]), "spread"),
+            ["recheck width.high,width.middle,width.low"]
+        );
+        assert_eq!(
+            found(&survey(&[(Spot::HeightLeft, 91 * 16 + 8)]), "spread"),
+            ["stop height.left,height.center,height.right"]
+        );
+    }
+
+    #[test]
+    fn a_spread_of_exactly_the_limit_is_not_questioned() {
+        let with = |high| found(&survey(&[(Spot::WidthHigh, high)]), "spread");
+        assert!(with(92 * 16 + 3 + 12).is_empty());
+        assert_eq!(with(92 * 16 + 3 + 13).len(), 1);
+        assert!(with(92 * 16 + 3 + 48).iter().all(|found| found.starts_with("recheck")));
+        assert!(with(92 * 16 + 3 + 49).iter().all(|found| found.starts_with("stop")));
+    }
+}

@@ -1,0 +1,38 @@
+//! A roof bow outside the depths bows are made in.
+
+use super::{Context, Rule, exchanged_header_bow};
+use crate::bounds::BOW_USUAL;
+use crate::finding::{Finding, Severity};
+use crate::length::Length;
+use crate::say::{Hint, RuleSays, Subject};
+use crate::spot::Dimension;
+
+pub(super) const RULE: Rule = Rule { code: "unusual-bow", check };
+
+fn check(context: &Context<'_>) -> Vec<Finding> {
+    if exchanged_header_bow::explains(context) {
+        return Vec::new();
+    }
+    let readings = context.survey.of(Dimension::Bow).filter(|(_, value)| *value > Length::ZERO);
+    readings
+        .filter_map(|(spot, value)| {
+            let says = RuleSays::beyond(Subject::Reading(spot), value, &BOW_USUAL)?;
+            let hints = Hint::list([Hint::HowToRead(Dimension::Bow), Hint::ReadAgain(spot)]);
+            Some(RULE.finds(Severity::Recheck, vec![spot], says, hints))
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use crate::Spot;
+    use crate::rules::testing::{found, survey};
+
+    #[test]
+    fn three_quarters_to_two_inches_is_usual() {
+        let with = |bow| found(&survey(&[(Spot::BowSecond, bow)]), "unusual-bow");
+        assert!(with(12).is_empty() && with(32).is_empty());
+        assert_eq!(with(11), ["recheck bow.second"]);
+        assert_eq!(with(33), ["recheck bow.second"]);
+    }
+}
