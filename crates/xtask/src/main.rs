@@ -1,2 +1,48 @@
-//! The project's own commands.
-fn main() {}
+//! The project's own commands, one file each: `cargo xtask serve | test | dist | size`.
+
+use std::env;
+use std::process::ExitCode;
+
+mod build;
+mod dist;
+mod serve;
+mod sh;
+mod site;
+mod size;
+mod style;
+mod test;
+
+const USAGE: &str = "\
+usage: cargo xtask COMMAND
+
+  serve [--port N]  build the page and serve it at http://127.0.0.1:8080
+  test              everything CI runs: format, clippy, Rust tests, browser tests
+  dist              write the static site to dist/
+  size              gzip sizes of dist/, held to the budget";
+
+fn main() -> ExitCode {
+    let words: Vec<String> = env::args().skip(1).collect();
+    let words: Vec<&str> = words.iter().map(String::as_str).collect();
+    let done = match words.split_first() {
+        Some((&"serve", rest)) => serve::run(rest),
+        Some((&"test", rest)) => test::run(rest),
+        Some((&"dist", rest)) => dist::run(rest),
+        Some((&"size", rest)) => size::run(rest),
+        _ => Err(anyhow::anyhow!("{USAGE}")),
+    };
+    match done {
+        Ok(()) => ExitCode::SUCCESS,
+        Err(error) => {
+            eprintln!("xtask: {error:#}");
+            ExitCode::FAILURE
+        }
+    }
+}
+
+/// For commands that take nothing: an argument is a mistake, not something to ignore.
+fn no_arguments(arguments: &[&str]) -> anyhow::Result<()> {
+    match arguments.first() {
+        None => Ok(()),
+        Some(word) => anyhow::bail!("`{word}` is not an argument here\n{USAGE}"),
+    }
+}

@@ -1,0 +1,115 @@
+//! The page's crate to a wasm module and the JavaScript that loads it.
+//!
+//! `wasm-bindgen-cli-support` is the library behind the tool `wasm-bindgen`; Cargo.lock holds it to
+//! the version of the crate `wasm-bindgen`, so nobody installs or updates a second tool by hand.
+
+use std::env;
+use std::ffi::OsString;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use anyhow::{Context as _, Result, anyhow};
+use wasm_bindgen_cli_support::Bindgen;
+
+use crate::sh::{self, say};
+
+const TARGET: &str = "wasm32-unknown-unknown";
+
+/// The name the glue uses for the module it loads; [`crate::site`] puts the hashed name in its place.
+pub(crate) const WASM_NAME: &str = "hangtrue_web_bg.wasm";
+
+/// What the browser runs.
+pub(crate) struct Built {
+    /// The wasm module, without names or debug information.
+    pub(crate) wasm: Vec<u8>,
+    /// The ES module that `wasm-bindgen` writes for it.
+    pub(crate) glue: String,
+}
+
+/// Builds `hangtrue-web` with the profile `wasm`.
+///
+/// # Errors
+/// When the target cannot be added, or the crate does not compile.
+pub(crate) fn page() -> Result<Built> {
+    add_target()?;
+    let module = compile()?;
+    say!("binding {}", module.file_name().unwrap_or_default().to_string_lossy());
+    let mut output = Bindgen::new()
+        .input_path(&module)
+        .web(true)?
+        .typescript(false)
+        .remove_name_section(true)
+        .remove_producers_section(true)
+        // Without it `init()` called with no argument does nothing, and says nothing.
+        .omit_default_module_path(false)
+        .generate_output()?;
+    let wasm = output.wasm_mut().emit_wasm();
+    Ok(Built { wasm, glue: output.js().to_owned() })
+}
+
+fn add_target() -> Result<()> {
+    let sysroot = sh::output(&mut sh::command("rustc", &["--print", "sysroot"]))?;
+    if Path::new(sysroot.trim()).join("lib/rustlib").join(TARGET).is_dir() {
+        return Ok(());
+    }
+    say!("adding the target {TARGET}");
+    sh::run(&mut sh::command("rustup", &["target", "add", TARGET]))
+}
+
+/// Returns the path of the module that cargo wrote.
+fn compile() -> Result<PathBuf> {
+    say!("compiling hangtrue-web for {TARGET}");
+    let mut cargo = sh::cargo(&[
+        "build",
+        "--package=hangtrue-web",
+        "--lib",
+        "--profile=wasm",
+        "--target",
+        TARGET,
+        "--message-format=json-render-diagnostics",
+    ]);
+    cargo.env("CARGO_ENCODED_RUSTFLAGS", remapped_paths()?);
+    let messages = sh::output(&mut cargo)?;
+    messages
+        .lines()
+        .filter_map(|line| serde_json::from_str::<serde_json::Value>(line).ok())
+        .filter(|message| message["target"]["name"] == "hangtrue_web")
+        .flat_map(|message| message["filenames"].as_array().cloned().unwrap_or_default())
+        .filter_map(|file| file.as_str().map(PathBuf::from))
+        .find(|file| file.extension().is_some_and(|end| end == "wasm"))
+        .ok_or_else(|| {
+            anyhow!("hangtrue-web made no .wasm file: its crate-type must include \"cdylib\"")
+        })
+}
+
+/// Compiler flags that keep this machine's folders out of the module, so that two builds in two
+/// places give the same bytes.
+fn remapped_paths() -> Result<OsString> {
+    let mut folders = vec![(sh::root(), "hangtrue")];
+    for source in ["registry/src", "git/checkouts"] {
+        // One folder a registry, named after its address: each is a prefix of its own.
+        let folder = cargo_home()?.join(source);
+        for entry in fs::read_dir(&folder).into_iter().flatten() {
+            folders.push((entry?.path(), "crates"));
+        }
+    }
+    let flags: Vec<OsString> = folders
+        .into_iter()
+        .map(|(from, to)| {
+            let mut flag = OsString::from("--remap-path-prefix=");
+            flag.push(from);
+            flag.push("=");
+            flag.push(to);
+            flag
+        })
+        .collect();
+    Ok(flags.join(&OsString::from("\u{1f}")))
+}
+
+fn cargo_home() -> Result<PathBuf> {
+    if let Some(folder) = env::var_os("CARGO_HOME") {
+        return Ok(PathBuf::from(folder));
+    }
+    let home = env::var_os("HOME").context("neither CARGO_HOME nor HOME is set")?;
+    Ok(PathBuf::from(home).join(".cargo"))
+}

@@ -1,0 +1,190 @@
+//! The static site: every file, its bytes and its name.
+//!
+//! Sources are `web/` and the built page. A file refers to another by its quoted source name
+//! (`"main.js"`, `"style.css"`, `"icons/icon.svg"`); the build puts the hashed name there, so a file
+//! is only ever fetched in the version its referrer was built with. `index.html` keeps its name and
+//! has two more places: `{{policy}}` and `{{screen}}`.
+
+use std::fs;
+use std::path::Path;
+
+use anyhow::{Context as _, Result, bail};
+use sha2::{Digest as _, Sha256};
+
+use crate::build::{self, Built, WASM_NAME};
+use crate::sh::{self, say};
+use crate::style;
+
+/// What the page may load and do. `'wasm-unsafe-eval'` lets it compile its own module, nothing else;
+/// Trusted Types hold because no markup is ever parsed by the browser.
+const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
+    img-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; \
+    form-action 'none'; require-trusted-types-for 'script'";
+
+/// A file of the site.
+pub(crate) struct File {
+    /// Path inside the site, `/` between folders.
+    pub(crate) name: String,
+    /// What the browser gets.
+    pub(crate) bytes: Vec<u8>,
+}
+
+impl File {
+    /// The name's ending, without the dot.
+    pub(crate) fn extension(&self) -> &str {
+        self.name.rsplit_once('.').map_or("", |(_, end)| end)
+    }
+
+    /// The media type to serve it as.
+    pub(crate) fn media_type(&self) -> &'static str {
+        match self.extension() {
+            "html" => "text/html; charset=utf-8",
+            "css" => "text/css; charset=utf-8",
+            "js" => "text/javascript; charset=utf-8",
+            "wasm" => "application/wasm",
+            "svg" => "image/svg+xml",
+            "png" => "image/png",
+            "webmanifest" => "application/manifest+json",
+            "json" => "application/json",
+            _ => "application/octet-stream",
+        }
+    }
+}
+
+/// All files of the site.
+pub(crate) struct Site {
+    files: Vec<File>,
+}
+
+impl Site {
+    /// Builds the page and lays the site out.
+    ///
+    /// # Errors
+    /// When the page does not compile, or a file under `web/` is missing or names one that is.
+    pub(crate) fn build() -> Result<Self> {
+        let built = build::page()?;
+        say!("laying out the site");
+        lay_out(&sh::root().join("web"), &built, &first_screen())
+    }
+
+    /// The files, in the order they were laid out.
+    pub(crate) fn files(&self) -> &[File] {
+        &self.files
+    }
+
+    /// The file of that name.
+    pub(crate) fn file(&self, name: &str) -> Option<&File> {
+        self.files.iter().find(|file| file.name == name)
+    }
+}
+
+/// The first screen's markup, so that the page can be read before any script has run.
+fn first_screen() -> String {
+    // `hangtrue_page::first_screen()` as soon as the page has one.
+    String::new()
+}
+
+fn lay_out(web: &Path, built: &Built, screen: &str) -> Result<Site> {
+    let mut press = Press::default();
+    for name in names_in(web, "icons")? {
+        let bytes = fs::read(web.join(&name)).with_context(|| format!("cannot read web/{name}"))?;
+        press.add(&name, bytes);
+    }
+    press.add(WASM_NAME, built.wasm.clone());
+    let sheets = names_in(web, "style")?
+        .iter()
+        .map(|name| read(web, name))
+        .collect::<Result<Vec<String>>>()?;
+    press.add_text("style.css", &style::minify(&sheets.join("\n")));
+    press.add_text("main.js", &script(&built.glue, &read(web, "main.js")?)?);
+    press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
+    let html = press
+        .with_hashed_names(&read(web, "index.html")?)
+        .replace("{{policy}}", POLICY)
+        .replace("{{screen}}", screen);
+    every_reference_is_there(&html, &press)?;
+    press.files.push(File { name: "index.html".to_owned(), bytes: html.into_bytes() });
+    Ok(Site { files: press.files })
+}
+
+/// Gives files their hashed names and remembers them.
+#[derive(Default)]
+struct Press {
+    files: Vec<File>,
+    names: Vec<(String, String)>,
+}
+
+impl Press {
+    /// Adds a text, in which the names of files added before become their hashed names.
+    fn add_text(&mut self, source: &str, text: &str) {
+        let text = self.with_hashed_names(text);
+        self.add(source, text.into_bytes());
+    }
+
+    fn add(&mut self, source: &str, bytes: Vec<u8>) {
+        let (stem, end) = source.rsplit_once('.').unwrap_or((source, ""));
+        let stem = stem.replace(['/', '_'], "-");
+        let hash: String =
+            Sha256::digest(&bytes).iter().take(8).map(|byte| format!("{byte:02x}")).collect();
+        let name = format!("{stem}-{hash}.{end}");
+        self.names.push((source.to_owned(), name.clone()));
+        self.files.push(File { name, bytes });
+    }
+
+    fn with_hashed_names(&self, text: &str) -> String {
+        let mut text = text.to_owned();
+        for (source, name) in &self.names {
+            for quote in ['"', '\''] {
+                text = text
+                    .replace(&format!("{quote}{source}{quote}"), &format!("{quote}{name}{quote}"));
+            }
+        }
+        text
+    }
+}
+
+/// The boot lines of `web/main.js` behind the glue, as one module: one request fewer, no bundler.
+fn script(glue: &str, boot: &str) -> Result<String> {
+    let import = "import init from \"./hangtrue_web.js\";";
+    let export = "export { initSync, __wbg_init as default };";
+    if glue.matches(export).count() != 1 {
+        bail!("the glue does not end in `{export}`: wasm-bindgen has changed, see xtask's site.rs");
+    }
+    if boot.matches(import).count() != 1 {
+        bail!("web/main.js must hold this line once: {import}");
+    }
+    let glue = glue.replace(export, "const init = __wbg_init;");
+    Ok(format!("{glue}{}", boot.replace(import, "")))
+}
+
+/// Every `href` and `src` must be a file of the site (or a fragment): a 404 is found here.
+fn every_reference_is_there(html: &str, press: &Press) -> Result<()> {
+    for attribute in [" href=\"", " src=\""] {
+        for part in html.split(attribute).skip(1) {
+            let target = part.split('"').next().unwrap_or_default();
+            let known = target.starts_with('#')
+                || target.starts_with("data:")
+                || press.files.iter().any(|file| file.name == target);
+            if !known {
+                bail!("web/index.html refers to `{target}`, which is not a file of the site");
+            }
+        }
+    }
+    Ok(())
+}
+
+fn read(web: &Path, name: &str) -> Result<String> {
+    fs::read_to_string(web.join(name)).with_context(|| format!("cannot read web/{name}"))
+}
+
+/// The names of a folder's files, as `folder/file`, in order.
+fn names_in(web: &Path, folder: &str) -> Result<Vec<String>> {
+    let mut names = Vec::new();
+    let path = web.join(folder);
+    for entry in fs::read_dir(&path).with_context(|| format!("cannot read web/{folder}"))? {
+        let name = entry?.file_name();
+        names.push(format!("{folder}/{}", name.to_string_lossy()));
+    }
+    names.sort();
+    Ok(names)
+}

@@ -1,0 +1,66 @@
+//! `cargo xtask size`: what the site weighs on the wire, held to the budget.
+
+use std::io::Write as _;
+
+use anyhow::{Result, bail};
+use flate2::Compression;
+use flate2::write::GzEncoder;
+
+use crate::site::{File, Site};
+
+/// All that the first walk needs: HTML, CSS, JavaScript, wasm. Bytes, gzip level 9.
+const FIRST_WALK: usize = 100 * 1024;
+/// HTML and CSS: readable and useful before any script. One first flight of packets.
+const FIRST_VIEW: usize = 14 * 1024;
+
+/// Prints each file's size and fails when the budget is exceeded.
+///
+/// # Errors
+/// When the build fails or a sum is over its limit.
+pub(crate) fn run(arguments: &[&str]) -> Result<()> {
+    crate::no_arguments(arguments)?;
+    print!("{}", check(&Site::build()?)?);
+    Ok(())
+}
+
+/// The table of sizes.
+///
+/// # Errors
+/// When a sum is over its limit; the message then holds the table.
+pub(crate) fn check(site: &Site) -> Result<String> {
+    let mut table = format!("{:>9} {:>9}  file\n", "bytes", "gzip");
+    let mut walk = 0;
+    let mut view = 0;
+    for file in site.files() {
+        let gzip = gzip_length(&file.bytes)?;
+        table += &format!("{:>9} {gzip:>9}  {}\n", file.bytes.len(), file.name);
+        walk += if is_of_first_walk(file) { gzip } else { 0 };
+        view += if is_of_first_view(file) { gzip } else { 0 };
+    }
+    let mut over = false;
+    for (what, sum, limit) in [
+        ("first view (HTML, CSS)", view, FIRST_VIEW),
+        ("first walk (HTML, CSS, JS, wasm)", walk, FIRST_WALK),
+    ] {
+        over |= sum > limit;
+        table += &format!("{:>9} {sum:>9}  {what}, at most {limit}\n", "");
+    }
+    if over {
+        bail!("the site is over its budget\n{table}");
+    }
+    Ok(table)
+}
+
+fn is_of_first_view(file: &File) -> bool {
+    matches!(file.extension(), "html" | "css")
+}
+
+fn is_of_first_walk(file: &File) -> bool {
+    is_of_first_view(file) || matches!(file.extension(), "js" | "wasm")
+}
+
+fn gzip_length(bytes: &[u8]) -> Result<usize> {
+    let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
+    encoder.write_all(bytes)?;
+    Ok(encoder.finish()?.len())
+}
