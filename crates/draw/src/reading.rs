@@ -1,0 +1,84 @@
+//! What a spot says: its reading in words, and the spots it is drawn with.
+
+use crate::glyph::{Size, text_width};
+use crate::shape::Shape;
+use crate::sheet::Sheet;
+use crate::text::{Words, words};
+use hangtrue_core::{Group, Length, Spot, Survey};
+
+/// What is drawn in place of a reading that is asked for and not there yet.
+pub(crate) const OPEN: &str = "?";
+
+impl Sheet<'_> {
+    /// The words it speaks with.
+    pub(crate) fn words(self) -> &'static Words {
+        words(self.speaker.language)
+    }
+
+    /// `length` written out if it takes no more than `room` units.
+    pub(crate) fn length(self, length: Length, size: Size, room: f64) -> String {
+        let text = length.text(self.speaker.unit);
+        if text_width(&text, size) > room { self.words().off_scale.to_owned() } else { text }
+    }
+
+    /// The last reading that counts at `spot`, written out.
+    pub(crate) fn reading(self, survey: &Survey, spot: Spot, room: f64) -> Option<String> {
+        survey.lengths(spot).last().map(|length| self.length(length, Size::Value, room))
+    }
+
+    /// What the `asked` spots are and read, for the description.
+    pub(crate) fn account(self, survey: &Survey, asked: &[Spot]) -> String {
+        let words = self.words();
+        let mut out = String::new();
+        for &spot in asked {
+            out.push(' ');
+            let name = (words.spot)(spot);
+            out.push_str(&match survey.lengths(spot).last() {
+                Some(length) => (words.reads)(name, &length.text(self.speaker.unit)),
+                None => (words.unread)(name),
+            });
+        }
+        out
+    }
+
+    /// What is not drawn to scale from a reading, for the description.
+    pub(crate) fn caveats(self, shape: &Shape) -> String {
+        let words = self.words();
+        let mut out = String::new();
+        for (holds, caveat) in
+            [(shape.guessed(), words.assumed), (shape.limited(), words.not_to_scale)]
+        {
+            if holds {
+                out.push(' ');
+                out.push_str(caveat);
+            }
+        }
+        out
+    }
+}
+
+/// How a spot appears.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Role {
+    /// It is being asked for: a tape.
+    Asked,
+    /// Another place of the same group: a thin line.
+    Beside,
+}
+
+/// The spots that appear when `asked` are asked for, those asked for last, so
+/// that they lie on top.
+pub(crate) fn cast(asked: &[Spot]) -> impl Iterator<Item = (Spot, Role)> + '_ {
+    let grouped = move |spot: &Spot| asked.iter().any(|other| other.group() == spot.group());
+    let beside = Spot::ALL.into_iter().filter(grouped).filter(|spot| !asked.contains(spot));
+    let on_top = Spot::ALL.into_iter().filter(|spot| asked.contains(spot));
+    beside.map(|spot| (spot, Role::Beside)).chain(on_top.map(|spot| (spot, Role::Asked)))
+}
+
+/// Whether a group is seen from behind the truck rather than in the section.
+pub(crate) const fn seen_from_behind(group: Group) -> bool {
+    match group {
+        Group::Width | Group::Height | Group::Diagonal | Group::Post => true,
+        Group::Header | Group::Bow | Group::Loop => false,
+    }
+}

@@ -1,0 +1,52 @@
+//! The words in the pictures: one catalogue per language.
+//!
+//! A catalogue is a value of [`Words`], so a word that is missing in one
+//! language does not compile.
+
+mod en;
+
+use hangtrue_core::Spot;
+use hangtrue_core::say::Language;
+
+/// Every word a picture can need, in one language.
+pub(crate) struct Words {
+    /// Where in its group a spot is, in one or two words: what stands beside the tape.
+    pub(crate) place: fn(Spot) -> &'static str,
+    /// The whole name of a spot, for who hears the picture instead of seeing it.
+    pub(crate) spot: fn(Spot) -> &'static str,
+    /// A spot and its reading, as a sentence.
+    pub(crate) reads: fn(&str, &str) -> String,
+    /// A spot that has no reading yet, as a sentence.
+    pub(crate) unread: fn(&str) -> String,
+    /// In place of a reading that would not fit in the picture.
+    pub(crate) off_scale: &'static str,
+    /// Some part could not be drawn at its own length.
+    pub(crate) not_to_scale: &'static str,
+    /// The same in two or three words.
+    pub(crate) not_to_scale_short: &'static str,
+    /// What is still assumed is drawn dashed.
+    pub(crate) assumed: &'static str,
+    pub(crate) elevation_title: &'static str,
+    pub(crate) elevation: &'static str,
+    pub(crate) section_title: &'static str,
+    pub(crate) section: &'static str,
+    pub(crate) tape_title: &'static str,
+    /// The tape picture, given its reading.
+    pub(crate) tape: fn(&str) -> String,
+    pub(crate) foot: &'static str,
+    pub(crate) metre: &'static str,
+    pub(crate) roof_skin: &'static str,
+    pub(crate) header: &'static str,
+    pub(crate) bow: &'static str,
+    pub(crate) sill: &'static str,
+    pub(crate) open_door: &'static str,
+    pub(crate) rear: &'static str,
+    pub(crate) inside: &'static str,
+}
+
+/// The words of `language`.
+pub(crate) fn words(language: Language) -> &'static Words {
+    match language {
+        Language::English => &en::WORDS,
+    }
+}

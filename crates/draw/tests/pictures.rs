@@ -1,0 +1,151 @@
+//! What holds of every picture, whatever was read.
+
+#![allow(clippy::unwrap_used)]
+
+mod support;
+
+use hangtrue_core::{Entry, Length, Spot, Survey, Unit};
+use hangtrue_draw::{elevation, section, tape, tape_unit};
+use proptest::prelude::*;
+use support::look::look;
+use support::sheet;
+
+/// A length: sensible, small, huge, negative.
+fn length() -> impl Strategy<Value = Length> {
+    prop_oneof![
+        4 => (0..13_000_i64).prop_map(Length::from_sixty_fourths),
+        2 => (0..6_000_i64).prop_map(Length::from_mm),
+        1 => (-1_000_000_i64..1_000_000).prop_map(Length::from_nm),
+        1 => any::<i64>().prop_map(Length::from_nm),
+        1 => prop_oneof![Just(i64::MIN), Just(i64::MAX), Just(0), Just(-1)]
+            .prop_map(Length::from_nm),
+    ]
+}
+
+fn unit() -> impl Strategy<Value = Unit> {
+    prop_oneof![Just(Unit::Inch), Just(Unit::Millimetre)]
+}
+
+fn spot() -> impl Strategy<Value = Spot> {
+    proptest::sample::select(&Spot::ALL[..])
+}
+
+/// Any survey: empty, wild, with texts that say nothing and readings struck through.
+fn any_survey() -> impl Strategy<Value = Survey> {
+    let entry = (spot(), prop_oneof![5 => length().prop_map(Ok), 1 => ".{0,12}".prop_map(Err)]);
+    (unit(), proptest::collection::vec((entry, any::<bool>()), 0..24)).prop_map(
+        |(unit, entries)| {
+            let mut survey = Survey::new(unit);
+            for ((spot, reading), struck) in entries {
+                match reading {
+                    Ok(length) => {
+                        let text = String::new();
+                        survey.push(spot, Entry { text, read: Ok(length), struck });
+                    }
+                    Err(text) => survey.add(spot, &text),
+                }
+            }
+            survey
+        },
+    )
+}
+
+fn stays_inside(svg: &str, id: &str) -> Result<(), TestCaseError> {
+    let look = look(svg, id);
+    prop_assert!(!look.title.is_empty() && !look.description.is_empty());
+    prop_assert!(look.outside().is_empty(), "outside: {:#?}", look.outside());
+    Ok(())
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(400) })]
+
+    #[test]
+    fn any_survey_gives_whole_pictures(
+        survey in any_survey(),
+        asked in proptest::collection::vec(spot(), 0..4),
+    ) {
+        let sheet = sheet("any", survey.unit);
+        stays_inside(&elevation(sheet, &survey, &asked), "any")?;
+        stays_inside(&section(sheet, &survey, &asked), "any")?;
+    }
+
+    #[test]
+    fn any_reading_gives_a_whole_tape(length in length(), unit in unit()) {
+        stays_inside(&tape(sheet("any", unit), length), "any")?;
+    }
+
+    #[test]
+    fn any_id_is_escaped(id in ".{0,20}") {
+        // A control character cannot stand in XML at all; it is replaced.
+        let seen: String =
+            id.chars().map(|c| if c.is_control() || c > '\u{fffd}' && c < '\u{10000}' { '\u{fffd}' } else { c }).collect();
+        look(&tape(sheet(&id, Unit::Inch), Length::INCH), &seen);
+    }
+
+    /// Each mark lies where its length is: the marks are counted from the picture alone.
+    #[test]
+    fn marks_are_at_their_lengths(sixty_fourths in 64..12_800_i64, unit in unit()) {
+        let reading = Length::from_sixty_fourths(sixty_fourths);
+        let svg = tape(sheet("any", unit), reading);
+        let step = unit.step().nm() as f64;
+        let per_unit = tape_unit(unit).nm() as f64;
+        let document = roxmltree::Document::parse(&svg).unwrap();
+        let mut marks = 0;
+        for path in document.descendants().filter(|node| {
+            node.attribute("class").is_some_and(|class| class.starts_with("mark"))
+        }) {
+            for mark in path.attribute("d").unwrap().split('M').skip(1) {
+                let x: f64 = mark.split(' ').next().unwrap().parse().unwrap();
+                let length = reading.nm() as f64 + (x - 160.0) * per_unit;
+                let off = length / step - (length / step).round();
+                // Rounded to a hundredth of a unit.
+                prop_assert!((off * step / per_unit).abs() <= 0.0051, "{x} is off by {off}");
+                marks += 1;
+            }
+        }
+        let expected = 320.0 * per_unit / step;
+        prop_assert!((f64::from(marks) - expected).abs() <= 1.0, "{marks} of {expected}");
+    }
+}
+
+#[test]
+fn the_arrow_is_on_the_mark_of_a_reading_that_is_a_mark() {
+    for (unit, reading) in
+        [(Unit::Inch, Length::from_sixteenths(1475)), (Unit::Millimetre, Length::from_mm(2443))]
+    {
+        assert!(tape(sheet("t", unit), reading).contains("M160 34v"));
+    }
+}
+
+#[test]
+fn goldens_stay_inside_and_no_words_lie_on_each_other() {
+    for (name, svg) in support::goldens() {
+        let look = look(&svg, name);
+        assert!(look.outside().is_empty(), "{name}: {:#?}", look.outside());
+        assert!(look.overlaps().is_empty(), "{name}: {:?}", look.overlaps());
+    }
+}
+
+/// The stylesheet and the crate reckon with the same sizes, and none shows below 12 px
+/// when a picture is 320 CSS px wide.
+#[test]
+fn the_stylesheet_sets_the_sizes_the_crate_reckons_with() {
+    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../web/style/drawing.css");
+    let css = std::fs::read_to_string(path).unwrap();
+    for (selector, class) in [(".t", "t"), (".t.v", "t v"), (".t.n", "t n")] {
+        let (size, _) = support::look::type_of(class);
+        let rule = format!(".drawing {selector} {{");
+        let rule = css.lines().find(|line| line.starts_with(&rule)).unwrap();
+        assert!(rule.contains(&format!("font-size: {size}px")), "{rule}");
+        assert!(size >= 12.0);
+    }
+    for (name, svg) in support::goldens() {
+        assert!(look(&svg, name).width <= 320.0, "{name} is wider than 320 units");
+        for seen in look(&svg, name).seen {
+            for class in seen.class.split(' ') {
+                assert!(css.contains(&format!(".{class}")), "{name}: no look for class {class}");
+            }
+        }
+    }
+}

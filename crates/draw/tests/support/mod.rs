@@ -1,0 +1,126 @@
+//! What the tests of the pictures share: the cases, and an XML reader to look at the result.
+
+// Each test file uses its own part of this.
+#![allow(dead_code, unreachable_pub, missing_docs)]
+#![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)]
+
+pub mod look;
+
+use hangtrue_core::say::{Language, Speaker};
+use hangtrue_core::{Length, Spot, Survey, Unit};
+use hangtrue_draw::{Sheet, elevation, section, tape};
+
+/// A sheet for an English speaker with lengths in `unit`.
+pub fn sheet(id: &str, unit: Unit) -> Sheet<'_> {
+    Sheet { id, speaker: Speaker { language: Language::English, unit } }
+}
+
+/// A survey of whole sixty-fourths of an inch.
+pub fn inches(readings: &[(Spot, i64)]) -> Survey {
+    survey(Unit::Inch, readings.iter().map(|&(spot, n)| (spot, Length::from_sixty_fourths(n))))
+}
+
+/// A survey of whole millimetres.
+pub fn millimetres(readings: &[(Spot, i64)]) -> Survey {
+    survey(Unit::Millimetre, readings.iter().map(|&(spot, n)| (spot, Length::from_mm(n))))
+}
+
+/// A survey of `readings`, their texts left empty: the pictures draw lengths.
+pub fn survey(unit: Unit, readings: impl IntoIterator<Item = (Spot, Length)>) -> Survey {
+    let mut survey = Survey::new(unit);
+    for (spot, length) in readings {
+        let entry = hangtrue_core::Entry { text: String::new(), read: Ok(length), struck: false };
+        survey.push(spot, entry);
+    }
+    survey
+}
+
+/// An invented van body, fully read.
+pub fn full() -> Survey {
+    inches(&[
+        (Spot::WidthLow, 92 * 64 + 16),
+        (Spot::WidthMiddle, 92 * 64 + 12),
+        (Spot::WidthHigh, 92 * 64 + 16),
+        (Spot::HeightLeft, 101 * 64 + 32),
+        (Spot::HeightCenter, 101 * 64 + 36),
+        (Spot::HeightRight, 101 * 64 + 44),
+        (Spot::HeaderLeft, 9 * 64 + 32),
+        (Spot::HeaderCenter, 9 * 64 + 36),
+        (Spot::HeaderRight, 9 * 64 + 32),
+        (Spot::BowFirst, 64 + 16),
+        (Spot::BowSecond, 64 + 20),
+        (Spot::BowThird, 64 + 16),
+        (Spot::DiagonalRising, 137 * 64 + 12),
+        (Spot::DiagonalFalling, 137 * 64 + 4),
+        (Spot::LoopSillToRoof, 111 * 64 + 4),
+        (Spot::LoopSillToBow, 109 * 64 + 52),
+        (Spot::PostLeft, 3 * 64 + 32),
+        (Spot::PostRight, 3 * 64 + 40),
+    ])
+}
+
+/// An invented container-like opening in millimetres.
+pub fn metric() -> Survey {
+    millimetres(&[
+        (Spot::WidthLow, 2286),
+        (Spot::WidthMiddle, 2284),
+        (Spot::HeightLeft, 2261),
+        (Spot::HeightCenter, 2262),
+        (Spot::HeightRight, 2263),
+        (Spot::HeaderLeft, 241),
+        (Spot::BowFirst, 32),
+        (Spot::BowSecond, 33),
+        (Spot::DiagonalRising, 3215),
+        (Spot::LoopSillToRoof, 2502),
+        (Spot::PostLeft, 64),
+    ])
+}
+
+/// Every golden: its file name and its picture.
+pub fn goldens() -> Vec<(&'static str, String)> {
+    use Spot::*;
+    let (none, full, metric) = (Survey::new(Unit::Inch), full(), metric());
+    let (inch, mm) = (Unit::Inch, Unit::Millimetre);
+    let narrow = inches(&[(WidthLow, 68 * 64), (HeightLeft, 72 * 64), (HeaderLeft, 4 * 64)]);
+    let slip = inches(&[(WidthLow, 922 * 64), (HeightLeft, 101 * 64)]);
+    let picture = |name, make: &dyn Fn(Sheet<'_>) -> String, unit| (name, make(sheet(name, unit)));
+    let rear = |name, survey: &Survey, asked: &[Spot]| {
+        picture(name, &|sheet| elevation(sheet, survey, asked), survey.unit)
+    };
+    let side = |name, survey: &Survey, asked: &[Spot]| {
+        picture(name, &|sheet| section(sheet, survey, asked), survey.unit)
+    };
+    let reading = |name, unit, length| picture(name, &|sheet| tape(sheet, length), unit);
+    vec![
+        rear("elevation-empty", &none, &[]),
+        rear("elevation-empty-width", &none, &[WidthLow]),
+        rear("elevation-width-middle", &full, &[WidthMiddle]),
+        rear("elevation-widths", &full, &[WidthLow, WidthMiddle, WidthHigh]),
+        rear("elevation-height-left", &full, &[HeightLeft]),
+        rear("elevation-heights", &full, &[HeightLeft, HeightCenter, HeightRight]),
+        rear("elevation-heights-mm", &metric, &[HeightLeft, HeightCenter, HeightRight]),
+        rear("elevation-diagonals", &full, &[DiagonalRising, DiagonalFalling]),
+        rear("elevation-diagonal-mm", &metric, &[DiagonalFalling]),
+        rear("elevation-posts", &full, &[PostLeft, PostRight]),
+        rear("elevation-post-mm", &metric, &[PostRight]),
+        rear("elevation-narrow", &narrow, &[HeightCenter]),
+        rear("elevation-slip", &slip, &[WidthLow]),
+        side("section-empty", &none, &[]),
+        side("section-empty-header", &none, &[HeaderCenter]),
+        side("section-header-left", &full, &[HeaderLeft]),
+        side("section-header-narrow", &narrow, &[HeaderLeft, HeaderCenter, HeaderRight]),
+        side("section-bow-first", &full, &[BowFirst]),
+        side("section-bows", &full, &[BowFirst, BowSecond, BowThird]),
+        side("section-bows-mm", &metric, &[BowThird]),
+        side("section-sill-to-bow", &full, &[LoopSillToBow]),
+        side("section-loops", &full, &[LoopSillToRoof, LoopSillToBow]),
+        side("section-loop-mm", &metric, &[LoopSillToRoof]),
+        reading("tape-inch", inch, Length::from_sixteenths(92 * 16 + 3)),
+        reading("tape-foot", inch, Length::from_sixteenths(95 * 16 + 14)),
+        reading("tape-inch-in-mm", inch, Length::from_mm(2443)),
+        reading("tape-short", inch, Length::from_sixteenths(12)),
+        reading("tape-mm", mm, Length::from_mm(2443)),
+        reading("tape-metre", mm, Length::from_mm(1996)),
+        reading("tape-negative", mm, Length::from_mm(-4)),
+    ]
+}
