@@ -12,6 +12,7 @@ pub mod check;
 pub mod finding;
 pub mod frame;
 pub mod judge;
+pub mod keypad;
 pub mod length;
 pub mod order;
 pub mod profile;

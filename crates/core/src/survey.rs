@@ -14,6 +14,19 @@ pub struct Entry {
     pub struck: bool,
 }
 
+impl Entry {
+    /// `text` as it reads in `unit`.
+    #[must_use]
+    pub fn new(text: &str, unit: Unit) -> Self {
+        Self { text: text.to_owned(), read: read(text, unit), struck: false }
+    }
+    /// Whether nothing was typed: a field left alone is not an unreadable reading.
+    #[must_use]
+    pub fn is_blank(&self) -> bool {
+        self.text.trim().is_empty()
+    }
+}
+
 /// All readings of one opening.
 ///
 /// A spot holds a list: repeats at the same marked spot, in the order they were
@@ -37,8 +50,38 @@ impl Survey {
 
     /// Adds one more reading at `spot`, read in the survey's unit.
     pub fn add(&mut self, spot: Spot, text: &str) {
-        let entry = Entry { text: text.to_owned(), read: read(text, self.unit), struck: false };
-        self.push(spot, entry);
+        self.push(spot, Entry::new(text, self.unit));
+    }
+
+    /// Puts `text` in place of entry `index` at `spot`, as a person types. Blank
+    /// entries at the end of the list fall away; a list grows as far as `index`.
+    pub fn set(&mut self, spot: Spot, index: usize, text: &str) {
+        let unit = self.unit;
+        let entries = self.entries_mut(spot);
+        while entries.len() <= index {
+            entries.push(Entry::new("", unit));
+        }
+        if let Some(entry) = entries.get_mut(index) {
+            *entry = Entry { struck: entry.struck, ..Entry::new(text, unit) };
+        }
+        while entries.last().is_some_and(Entry::is_blank) {
+            entries.pop();
+        }
+    }
+
+    /// Changes the unit of the fields. No reading changes its meaning: where a bare
+    /// number would, the unit it was typed in is written behind it.
+    pub fn set_unit(&mut self, unit: Unit) {
+        let was = core::mem::replace(&mut self.unit, unit);
+        for entry in self.entries.iter_mut().flatten() {
+            let Ok(length) = entry.read else {
+                entry.read = read(&entry.text, unit);
+                continue;
+            };
+            if read(&entry.text, unit) != Ok(length) {
+                entry.text = [entry.text.trim_end(), was.key()].join(" ");
+            }
+        }
     }
 
     /// Adds an entry as it is.
@@ -48,7 +91,7 @@ impl Survey {
         }
     }
 
-    /// Everything typed at `spot`, struck readings with it.
+    /// Everything typed at `spot`, struck and blank entries with it.
     #[must_use]
     pub fn entries(&self, spot: Spot) -> &[Entry] {
         self.entries.get(spot.index()).map_or(&[], Vec::as_slice)

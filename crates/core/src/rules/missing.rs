@@ -10,7 +10,7 @@ pub(super) const RULE: Rule = Rule { code: "missing", check };
 fn check(context: &Context<'_>) -> Vec<Finding> {
     let absent = |dimension: &Dimension| {
         let typed = dimension.spots().into_iter().flat_map(|spot| context.survey.entries(spot));
-        typed.filter(|entry| !entry.struck).count() == 0
+        typed.filter(|entry| !entry.struck && !entry.is_blank()).count() == 0
     };
     Dimension::ALL
         .into_iter()
