@@ -1,0 +1,266 @@
+//! `hangtrue-survey/1`: what was typed, place by place.
+
+use hangtrue_core::{Spot, Survey, Unit};
+
+use super::error::{Fault, FileError, NodeKind};
+use super::id::Id;
+use super::node::Node;
+use super::walk::At;
+
+/// The format's name, in `"format"`.
+pub const FORMAT: &str = "hangtrue-survey/1";
+
+/// A survey as it came in.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Request {
+    /// What the sender calls it.
+    pub id: Id,
+    /// The readings.
+    pub survey: Survey,
+}
+
+/// Reads one survey.
+///
+/// # Errors
+/// The first thing that is not as the format says, with the place, and with the
+/// id as far as it could be made out.
+pub fn parse(text: &str) -> Result<Request, (Id, FileError)> {
+    let node = Node::parse(text).map_err(|error| (Id::None, error))?;
+    let id = id(&node);
+    match survey(&node) {
+        Ok(survey) => Ok(Request { id, survey }),
+        Err(error) => Err((id, error)),
+    }
+}
+
+/// The id, whatever the rest is like.
+fn id(node: &Node<'_>) -> Id {
+    let Node::Object(entries) = node else { return Id::None };
+    entries.iter().find(|(key, _)| key == "id").and_then(|(_, id)| Id::of(id)).unwrap_or_default()
+}
+
+fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
+    let root = At::root(node);
+    let [format, id, unit, prepared, readings] =
+        root.object(["format", "id", "unit", "prepared", "readings"])?;
+    let missing = |key| root.error(Fault::Missing { key });
+
+    let format = format.ok_or_else(|| missing("format"))?;
+    root.child("format", format).choice(&[FORMAT], |text| (text == FORMAT).then_some(()))?;
+    if let Some(id) = id
+        && Id::of(id).is_none()
+    {
+        let fault = Fault::Kind { expected: NodeKind::Text, found: id.kind() };
+        return Err(root.child("id", id).error(fault));
+    }
+    let unit = unit.ok_or_else(|| missing("unit"))?;
+    let unit = root.child("unit", unit).choice(&["in", "mm"], Unit::from_key)?;
+
+    let mut survey = Survey::new(unit);
+    if let Some(prepared) = prepared {
+        survey.prepared = root.child("prepared", prepared).bool()?;
+    }
+    let readings = readings.ok_or_else(|| missing("readings"))?;
+    read_groups(&root.child("readings", readings), &mut survey)?;
+    Ok(survey)
+}
+
+fn read_groups(readings: &At<'_, '_>, survey: &mut Survey) -> Result<(), FileError> {
+    let names = ["width", "height", "header", "bow", "diagonal", "loop", "post"];
+    let groups = readings.object(names)?;
+    for (name, group) in names.into_iter().zip(groups) {
+        let Some(group) = group else { continue };
+        let group = readings.child(name, group);
+        let spots = || Spot::ALL.into_iter().filter(|spot| spot.group().key() == name);
+        let mut places = [""; 3];
+        for (slot, spot) in places.iter_mut().zip(spots()) {
+            *slot = spot.place();
+        }
+        let values = match places {
+            [first, second, ""] => {
+                let [first, second] = group.object([first, second])?;
+                [first, second, None]
+            }
+            three => group.object(three)?,
+        };
+        for (spot, value) in spots().zip(values) {
+            let Some(value) = value else { continue };
+            read_place(&group.child(spot.place(), value), spot, survey)?;
+        }
+    }
+    Ok(())
+}
+
+/// One reading, or a list of repeats at the same marked spot.
+fn read_place(place: &At<'_, '_>, spot: Spot, survey: &mut Survey) -> Result<(), FileError> {
+    match place.node {
+        Node::List(repeats) => {
+            for (index, node) in repeats.iter().enumerate() {
+                let index = index.to_string();
+                let repeat = place.child(&index, node);
+                survey.add(spot, reading(&repeat)?);
+            }
+        }
+        _ => survey.add(spot, reading(place)?),
+    }
+    Ok(())
+}
+
+fn reading<'n>(at: &At<'n, '_>) -> Result<&'n str, FileError> {
+    match at.node {
+        Node::Text(text) => Ok(text.as_ref()),
+        Node::Number(number) => Err(at.error(Fault::NumberForText { number: number.to_string() })),
+        node => Err(at.error(Fault::Reading { found: node.kind() })),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hangtrue_core::say::Language;
+    use proptest::prelude::*;
+
+    const DEMO: &str = r#"{"format":"hangtrue-survey/1","id":"demo-1","unit":"in","prepared":true,
+        "readings":{"width":{"low":"92","middle":["93","92"],"high":[]},"loop":{"sill_to_bow":"109"},
+        "post":{"left":"3","right":"whatever"}}}"#;
+
+    #[test]
+    fn a_survey_keeps_every_text_at_its_place() {
+        let Request { id, survey } = parse(DEMO).unwrap();
+        assert_eq!(id, Id::Text("demo-1".to_owned()));
+        assert_eq!((survey.unit, survey.prepared), (Unit::Inch, true));
+        let texts = |spot| survey.entries(spot).iter().map(|e| e.text.as_str()).collect::<Vec<_>>();
+        assert_eq!(texts(Spot::WidthLow), ["92"]);
+        assert_eq!(texts(Spot::WidthMiddle), ["93", "92"]);
+        assert!(texts(Spot::WidthHigh).is_empty() && texts(Spot::HeightLeft).is_empty());
+        assert_eq!(texts(Spot::LoopSillToBow), ["109"]);
+        // Unreadable text is data: the check says so, the file reader does not.
+        assert_eq!(texts(Spot::PostRight), ["whatever"]);
+        assert!(survey.entries(Spot::PostRight)[0].read.is_err());
+    }
+
+    #[test]
+    fn each_thing_that_is_not_as_the_format_says_is_named_with_its_place() {
+        let cases: [(&str, &str, &str); 17] = [
+            ("oops", "not-json", "This line is not JSON: expected value at column 1."),
+            ("[]", "wrong-type", "The survey is a list; an object is expected."),
+            ("{}", "missing-key", "The survey has no \"format\"."),
+            (
+                r#"{"format":"hangtrue-survey/2"}"#,
+                "unknown-value",
+                "format is \"hangtrue-survey/2\". It can be: hangtrue-survey/1.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","readings":{}}"#,
+                "missing-key",
+                "The survey has no \"unit\".",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"cm","readings":{}}"#,
+                "unknown-value",
+                "unit is \"cm\". It can be: in, mm.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in"}"#,
+                "missing-key",
+                "The survey has no \"readings\".",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","unit":"mm","readings":{}}"#,
+                "double-key",
+                "The survey has \"unit\" twice.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","prepared":"yes","readings":{}}"#,
+                "wrong-type",
+                "prepared is a text; true or false is expected.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","readings":{},"note":""}"#,
+                "unknown-key",
+                "The survey has a key \"note\" that is not known. Known are: format, id, unit, \
+                 prepared, readings.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","readings":{"depth":{}}}"#,
+                "unknown-key",
+                "readings has a key \"depth\" that is not known. Known are: width, height, \
+                 header, bow, diagonal, loop, post.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","readings":{"height":{"low":"9"}}}"#,
+                "unknown-key",
+                "readings.height has a key \"low\" that is not known. Known are: left, center, \
+                 right.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","readings":{"post":{"":"9"}}}"#,
+                "unknown-key",
+                "readings.post has a key \"\" that is not known. Known are: left, right.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","readings":{"width":{"low":92.25}}}"#,
+                "number-for-text",
+                "readings.width.low is the number 92.25. Write a reading in quotation marks, as \
+                 it was typed: \"92.25\".",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","readings":{"bow":{"first":null}}}"#,
+                "wrong-type",
+                "readings.bow.first is null. A place holds one reading in quotation marks or a \
+                 list of them; leave it out where nothing was read.",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","unit":"in","readings":{"bow":{"first":["1",2]}}}"#,
+                "number-for-text",
+                "readings.bow.first.1 is the number 2. Write a reading in quotation marks, as it \
+                 was typed: \"2\".",
+            ),
+            (
+                r#"{"format":"hangtrue-survey/1","id":true,"unit":"in","readings":{}}"#,
+                "wrong-type",
+                "id is true or false; a text is expected.",
+            ),
+        ];
+        for (json, code, message) in cases {
+            let (_, error) = parse(json).unwrap_err();
+            assert_eq!(error.fault.code(), code, "{json}");
+            assert_eq!(crate::say::file(Language::English, &error), message, "{json}");
+        }
+    }
+
+    #[test]
+    fn the_id_is_handed_back_also_with_a_refusal() {
+        for (json, expected) in [
+            (r#"{"unit":1,"id":"last"}"#, Id::Text("last".to_owned())),
+            (r#"{"id":7}"#, Id::Number(7.into())),
+            (r#"{"id":null}"#, Id::None),
+            (r#"{"id":["x"]}"#, Id::None),
+            ("{", Id::None),
+        ] {
+            assert_eq!(parse(json).unwrap_err().0, expected, "{json}");
+        }
+    }
+
+    #[test]
+    fn a_strangers_long_key_is_cut_in_the_error() {
+        let json = format!(r#"{{"{}":1}}"#, "k".repeat(10_000));
+        assert!(crate::say::file(Language::English, &parse(&json).unwrap_err().1).len() < 200);
+        let deep = "[".repeat(100_000);
+        assert_eq!(parse(&deep).unwrap_err().1.fault.code(), "not-json");
+    }
+
+    proptest! {
+        #[test]
+        fn no_text_makes_it_panic(text in ".*") {
+            let _ = parse(&text);
+        }
+
+        /// A document of the right shape, with one piece replaced by anything.
+        #[test]
+        fn no_change_to_a_survey_makes_it_panic(at in 0..DEMO.len(), len in 0..20_usize, put in ".{0,5}") {
+            let end = (at + len).min(DEMO.len());
+            let _ = parse(&[&DEMO[..at], &put, &DEMO[end..]].concat());
+        }
+    }
+}

@@ -1,0 +1,106 @@
+//! Walking down a document with the path at hand.
+
+use std::borrow::Cow;
+
+use super::error::{Fault, FileError, NodeKind};
+use super::node::Node;
+
+/// The most characters of a stranger's text that an error repeats.
+const SHOWN: usize = 40;
+
+/// `text`, cut to what an error repeats.
+pub(super) fn shown(text: &str) -> String {
+    match text.char_indices().nth(SHOWN) {
+        Some((at, _)) => [text.get(..at).unwrap_or_default(), "…"].concat(),
+        None => text.to_owned(),
+    }
+}
+
+/// A value and where it stands.
+#[derive(Clone, Copy)]
+pub(super) struct At<'n, 'a> {
+    parent: Option<&'n At<'n, 'a>>,
+    key: &'n str,
+    pub(super) node: &'n Node<'a>,
+}
+
+impl<'n, 'a> At<'n, 'a> {
+    /// The document itself.
+    pub(super) const fn root(node: &'n Node<'a>) -> Self {
+        Self { parent: None, key: "", node }
+    }
+
+    /// The value under `key`.
+    pub(super) const fn child(&'n self, key: &'n str, node: &'n Node<'a>) -> Self {
+        Self { parent: Some(self), key, node }
+    }
+
+    /// `readings.width.low`.
+    fn place(&self) -> String {
+        match self.parent {
+            None => String::new(),
+            Some(parent) => {
+                let above = parent.place();
+                let key = shown(self.key);
+                if above.is_empty() { key } else { [&above, ".", key.as_str()].concat() }
+            }
+        }
+    }
+
+    pub(super) fn error(&self, fault: Fault) -> FileError {
+        FileError::new(self.place(), fault)
+    }
+
+    fn expects(&self, expected: NodeKind) -> FileError {
+        self.error(Fault::Kind { expected, found: self.node.kind() })
+    }
+
+    /// The values of an object in the order of `known`. Any other key, or one given
+    /// twice, is an error.
+    pub(super) fn object<const N: usize>(
+        &self,
+        known: [&'static str; N],
+    ) -> Result<[Option<&'n Node<'a>>; N], FileError> {
+        let Node::Object(entries) = self.node else {
+            return Err(self.expects(NodeKind::Object));
+        };
+        let mut values = [None; N];
+        for (key, value) in entries {
+            let at = known.iter().position(|name| name == key);
+            let Some(slot) = at.and_then(|at| values.get_mut(at)) else {
+                return Err(self.error(Fault::Unknown { key: shown(key), known: known.to_vec() }));
+            };
+            if slot.replace(value).is_some() {
+                return Err(self.error(Fault::Twice { key: shown(key) }));
+            }
+        }
+        Ok(values)
+    }
+
+    /// A text.
+    pub(super) fn text(&self) -> Result<&'n Cow<'a, str>, FileError> {
+        match self.node {
+            Node::Text(text) => Ok(text),
+            _ => Err(self.expects(NodeKind::Text)),
+        }
+    }
+
+    /// `true` or `false`.
+    pub(super) fn bool(&self) -> Result<bool, FileError> {
+        match self.node {
+            Node::Bool(value) => Ok(*value),
+            _ => Err(self.expects(NodeKind::Bool)),
+        }
+    }
+
+    /// A text that `choose` knows.
+    pub(super) fn choice<T>(
+        &self,
+        known: &[&'static str],
+        choose: impl Fn(&str) -> Option<T>,
+    ) -> Result<T, FileError> {
+        let text = self.text()?;
+        choose(text)
+            .ok_or_else(|| self.error(Fault::Choice { found: shown(text), known: known.to_vec() }))
+    }
+}

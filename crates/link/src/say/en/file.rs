@@ -1,0 +1,50 @@
+//! What is wrong with a file, in English (US).
+
+use crate::json::{Fault, FileError, NodeKind};
+
+pub(crate) fn say(error: &FileError) -> String {
+    let place = if error.place.is_empty() { "The survey" } else { error.place.as_str() };
+    match &error.fault {
+        Fault::NotJson { column, reason } => {
+            format!("This line is not JSON: {reason} at column {column}.")
+        }
+        Fault::TooLong { most } => {
+            format!("This line is longer than {most} bytes. Write one survey a line.")
+        }
+        Fault::Kind { expected, found } => {
+            format!("{place} is {}; {} is expected.", kind(*found), kind(*expected))
+        }
+        Fault::NumberForText { number } => format!(
+            "{place} is the number {number}. Write a reading in quotation marks, as it was \
+             typed: \"{number}\"."
+        ),
+        Fault::Reading { found } => format!(
+            "{place} is {}. A place holds one reading in quotation marks or a list of them; \
+             leave it out where nothing was read.",
+            kind(*found)
+        ),
+        Fault::Missing { key } => format!("{place} has no \"{key}\"."),
+        Fault::Twice { key } => format!("{place} has \"{key}\" twice."),
+        Fault::Unknown { key, known } => {
+            format!("{place} has a key \"{key}\" that is not known. Known are: {}.", list(known))
+        }
+        Fault::Choice { found, known } => {
+            format!("{place} is \"{found}\". It can be: {}.", list(known))
+        }
+    }
+}
+
+fn list(known: &[&str]) -> String {
+    known.join(", ")
+}
+
+const fn kind(kind: NodeKind) -> &'static str {
+    match kind {
+        NodeKind::Null => "null",
+        NodeKind::Bool => "true or false",
+        NodeKind::Number => "a number",
+        NodeKind::Text => "a text",
+        NodeKind::List => "a list",
+        NodeKind::Object => "an object",
+    }
+}

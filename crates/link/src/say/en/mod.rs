@@ -1,0 +1,3 @@
+//! English (US).
+
+pub(super) mod file;
