@@ -1,0 +1,168 @@
+use std::fmt::Write as _;
+
+use proptest::prelude::*;
+
+use super::*;
+
+/// A tree as a view would build it; names as in the markup.
+#[derive(Clone, Debug)]
+enum Tree {
+    Text(String),
+    Element(&'static str, Vec<(&'static str, String)>, Vec<Tree>),
+}
+
+fn text() -> impl Strategy<Value = String> {
+    prop_oneof![
+        any::<String>(),
+        // What breaks readers of markup: quotes, brackets, references, ends of things.
+        proptest::collection::vec(
+            prop::sample::select(vec![
+                "<", ">", "\"", "'", "&", ";", "&amp;", "&lt", "</", "/>", "<!--", "-->", "]]>",
+                "<script>", "\0", "\r\n", " ", "=", "\u{2028}", "¾", "&#x3c;", "on",
+            ]),
+            0..8
+        )
+        .prop_map(|parts| parts.concat()),
+    ]
+}
+
+fn tree() -> impl Strategy<Value = Tree> {
+    let attributes = prop::sample::subsequence(
+        vec!["id", "class", "viewBox", "data-key", "aria-label", "hidden", "xlink:href"],
+        0..4,
+    )
+    .prop_flat_map(|names| {
+        let count = names.len();
+        (Just(names), proptest::collection::vec(text(), count))
+    })
+    .prop_map(|(names, values)| names.into_iter().zip(values).collect::<Vec<_>>())
+    .boxed();
+    let leaf = prop_oneof![
+        text().prop_map(Tree::Text),
+        (prop::sample::select(VOID.to_vec()), attributes.clone())
+            .prop_map(|(name, attributes)| Tree::Element(name, attributes, Vec::new())),
+    ];
+    leaf.prop_recursive(5, 60, 6, move |inner| {
+        let names = vec!["div", "p", "svg", "linearGradient", "my-element", "textarea"];
+        (prop::sample::select(names), attributes.clone(), proptest::collection::vec(inner, 0..6))
+            .prop_map(|(name, attributes, children)| Tree::Element(name, attributes, children))
+    })
+}
+
+/// Writes a tree as `maud` would, with `maud`'s own escaping.
+fn write(tree: &Tree, out: &mut String) {
+    match tree {
+        Tree::Text(text) => escape(text, out),
+        Tree::Element(name, attributes, children) => {
+            let _ = write!(out, "<{name}");
+            for (name, value) in attributes {
+                let _ = write!(out, " {name}");
+                if !value.is_empty() {
+                    out.push_str("=\"");
+                    escape(value, out);
+                    out.push('"');
+                }
+            }
+            out.push('>');
+            if !VOID.contains(name) {
+                children.iter().for_each(|child| write(child, out));
+                let _ = write!(out, "</{name}>");
+            }
+        }
+    }
+}
+
+fn escape(text: &str, out: &mut String) {
+    maud::Escaper::new(out).write_str(text).unwrap();
+}
+
+/// What [`parse`] must make of a tree: adjacent texts are one, and an empty one is none.
+fn expected<'a>(trees: &'a [Tree]) -> Vec<Node<'a>> {
+    let mut nodes: Vec<Node<'a>> = Vec::new();
+    for tree in trees {
+        match tree {
+            Tree::Text(text) if text.is_empty() => {}
+            Tree::Text(text) => match nodes.last_mut() {
+                Some(Node::Text(before)) => before.to_mut().push_str(text),
+                _ => nodes.push(Node::Text(text.into())),
+            },
+            Tree::Element(name, attributes, children) => nodes.push(Node::Element(Element {
+                name,
+                attributes: attributes.iter().map(|(name, value)| (*name, value.into())).collect(),
+                children: expected(children),
+            })),
+        }
+    }
+    nodes
+}
+
+proptest! {
+    #[test]
+    fn what_maud_writes_is_read_back(trees in proptest::collection::vec(tree(), 0..4)) {
+        let mut markup = String::new();
+        trees.iter().for_each(|tree| write(tree, &mut markup));
+        prop_assert_eq!(parse(&markup), Ok(expected(&trees)), "{}", markup);
+    }
+
+    #[test]
+    fn text_from_a_stranger_stays_text(hostile in text()) {
+        let mut markup = String::from("<p title=\"");
+        escape(&hostile, &mut markup);
+        markup.push_str("\">");
+        escape(&hostile, &mut markup);
+        markup.push_str("</p>");
+        let trees = [Tree::Element("p", vec![("title", hostile.clone())], vec![Tree::Text(hostile)])];
+        prop_assert_eq!(parse(&markup), Ok(expected(&trees)));
+    }
+
+    #[test]
+    fn anything_else_is_a_fault_and_never_a_panic(markup in text()) {
+        let _ = parse(&markup);
+        let _ = parse(&format!("<p a=\"{markup}"));
+        let _ = parse(&format!("<{markup}>"));
+    }
+}
+
+#[test]
+fn forms_that_inline_svg_uses() {
+    let nodes =
+        parse("<svg viewBox='0 0 1 1'><path d=\"M0 0\"/><br></svg>&#39;&#x27;&apos;").unwrap();
+    let expected = vec![
+        Node::Element(Element {
+            name: "svg",
+            attributes: vec![("viewBox", "0 0 1 1".into())],
+            children: vec![
+                Node::Element(Element {
+                    name: "path",
+                    attributes: vec![("d", "M0 0".into())],
+                    children: vec![],
+                }),
+                Node::Element(Element { name: "br", ..Element::default() }),
+            ],
+        }),
+        Node::Text("'''".into()),
+    ];
+    assert_eq!(nodes, expected);
+}
+
+#[test]
+fn faults_say_where_and_what() {
+    for (markup, at, what) in [
+        ("<p>", 3, "an element that is never closed"),
+        ("</p>", 2, "an end tag without its start"),
+        ("<p></div>", 8, "an end tag that does not match its start"),
+        ("<p a=\"b", 7, "an open quote"),
+        ("<p a=b></p>", 4, "a name that is none"),
+        ("a & b", 5, "a bare ampersand"),
+        ("&nbsp;", 6, "a character reference that is not known"),
+        ("&#xD800;", 8, "a character reference that is not known"),
+        ("<!-- a -->", 1, "a name that is none"),
+        ("<p><script>", 10, "a script"),
+        ("<SCRIPT>", 7, "a script"),
+        ("<a onclick=\"b\">", 10, "an attribute that runs"),
+        ("<a ONload>", 9, "an attribute that runs"),
+        ("<iframe srcdoc=\"b\">", 14, "an attribute that runs"),
+    ] {
+        assert_eq!(parse(markup), Err(Fault { at, what }), "{markup}");
+    }
+}
