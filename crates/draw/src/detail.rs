@@ -13,14 +13,15 @@ use hangtrue_core::{Spot, Survey};
 
 /// How much larger a post is drawn, and how wide it gets at most.
 const ENLARGED: f64 = 5.0;
-const WIDEST: f64 = 62.0;
-/// The frame around it.
-const NARROWEST: f64 = 80.0;
-const HEIGHT: f64 = 96.0;
+const WIDEST: f64 = 46.0;
+/// The frame around it: size, and how much of its width is the post's.
+const FRAME: (f64, f64) = (158.0, 56.0);
+const POST: f64 = 56.0;
 /// The widest a reading may be written.
-const ROOM: f64 = 74.0;
+const ROOM: f64 = 92.0;
 
-/// Draws the post at `spot` enlarged beside its place, with the tape across it.
+/// Draws the post at `spot` enlarged in the opening, level with its place, with
+/// the tape across it.
 pub(crate) fn post(
     svg: &mut Svg,
     sheet: Sheet<'_>,
@@ -30,24 +31,27 @@ pub(crate) fn post(
     role: Role,
 ) {
     let Some((outer, inner)) = rear.ends(spot) else { return };
-    let opening = rear.opening;
-    let center = opening.at(0.5, 0.0).x;
-    let (part, left, right) = match spot {
-        Spot::PostLeft => {
-            (shape.post_left, (opening.left + 6.0).min(center - NARROWEST), center - 1.0)
-        }
-        _ => (shape.post_right, center + 1.0, (opening.right - 6.0).max(center + NARROWEST)),
+    let left = spot == Spot::PostLeft;
+    let part = if left { shape.post_left } else { shape.post_right };
+    let center = rear.opening.at(0.5, 0.0).x;
+    let top = outer.y - FRAME.1 / 2.0;
+    let frame = Rect::new(center - FRAME.0 / 2.0, top, center + FRAME.0 / 2.0, top + FRAME.1);
+    // The post towards its own side, the reading towards the other.
+    let (middle, words) = if left {
+        (frame.left + POST / 2.0, frame.left + POST..frame.right)
+    } else {
+        (frame.right - POST / 2.0, frame.left..frame.right - POST)
     };
-    let top = (outer.y - 30.0).min(rear.body.bottom - HEIGHT);
-    let frame = Rect::new(left, top, right, top + HEIGHT);
-    let width = (part.mm * rear.scale * ENLARGED).min(WIDEST);
-    let middle = frame.at(0.5, 0.0).x;
-    let strip = Rect::new(middle - width / 2.0, top, middle + width / 2.0, top + 46.0);
+    let half = (part.mm * rear.scale * ENLARGED).min(WIDEST) / 2.0;
+    let strip = Rect::new(middle - half, frame.top, middle + half, frame.bottom);
+
     // What is enlarged is ringed, and a thin line leads to the enlargement.
     let ring = outer.toward(inner, 0.5);
-    svg.circle("thin", ring, 10.0);
-    let near = if spot == Spot::PostLeft { (10.0, frame.left) } else { (-10.0, frame.right) };
-    svg.line("thin", ring.moved(near.0, 0.0), Point::new(near.1, ring.y));
+    let radius = (outer.distance(inner) / 2.0 + 5.0).min(16.0);
+    let edge = if left { frame.left } else { frame.right };
+    let toward = if left { radius } else { -radius };
+    svg.line("thin", ring.moved(toward, 0.0), Point::new(edge, ring.y));
+    svg.circle("thin", ring, radius);
     svg.rect("frame", frame);
     svg.rect("steel", strip);
     for across in [0.0, 1.0] {
@@ -58,9 +62,9 @@ pub(crate) fn post(
         Role::Asked => tape(svg, from, to),
         Role::Beside => dimension(svg, from, to),
     }
-    let at = Point::new(middle, strip.bottom + 15.0);
+    let at = Point::new((words.start + words.end) / 2.0, frame.top + 18.0);
     let text = sheet.reading(survey, spot, ROOM);
-    mark(svg, role, text, |text| within(at, text, frame.left, frame.right));
+    mark(svg, role, text, |text| within(at, text, words.start, words.end));
     let name = (sheet.words().place)(spot);
-    svg.text("", Size::Small, Anchor::Middle, at.moved(0.0, 22.0), name);
+    svg.text("", Size::Small, Anchor::Middle, at.moved(0.0, 23.0), name);
 }

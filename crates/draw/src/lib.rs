@@ -9,12 +9,14 @@
 //! and `--faint`. Text is set in the sizes of `glyph.rs`, which a test compares
 //! with the stylesheet; shown 320 CSS px wide or wider, no text is below 12 px.
 
+mod cut;
 mod detail;
 mod dimension;
 mod elevation;
 mod glyph;
 mod hatch;
 mod number;
+mod order;
 mod point;
 mod reading;
 mod rear;
@@ -27,6 +29,7 @@ mod tape;
 mod text;
 
 pub use elevation::elevation;
+pub use order::order;
 pub use section::section;
 pub use sheet::Sheet;
 pub use tape::{tape, tape_unit};

@@ -13,6 +13,9 @@ const SILL: f64 = 190.0;
 const WHEELS: f64 = 280.0;
 /// How far the outer tapes keep from the edges of the opening, of its width or height.
 const INSET: f64 = 0.09;
+/// How far above and below the middle the posts are measured, in drawing units:
+/// their enlargements find room between.
+const APART: f64 = 32.0;
 
 /// The rear of the body, in drawing units.
 pub(crate) struct Rear {
@@ -60,8 +63,8 @@ impl Rear {
             let from = opening.at(across, 0.0);
             Some((from, Point::new(from.x, self.skin)))
         };
-        let post = |outer: f64, inner: f64| {
-            let y = opening.at(0.0, 0.36).y;
+        let post = |outer: f64, inner: f64, below: f64| {
+            let y = opening.at(0.0, 0.48).y.min(self.body.bottom - 2.0 * APART) + below;
             Some((Point::new(outer, y), Point::new(inner, y)))
         };
         match spot {
@@ -76,8 +79,8 @@ impl Rear {
             Spot::HeaderRight => header(1.0 - INSET),
             Spot::DiagonalRising => Some((opening.at(0.0, 1.0), opening.at(1.0, 0.0))),
             Spot::DiagonalFalling => Some((opening.at(0.0, 0.0), opening.at(1.0, 1.0))),
-            Spot::PostLeft => post(self.body.left, opening.left),
-            Spot::PostRight => post(opening.right, self.body.right),
+            Spot::PostLeft => post(self.body.left, opening.left, -APART),
+            Spot::PostRight => post(opening.right, self.body.right, APART),
             Spot::BowFirst
             | Spot::BowSecond
             | Spot::BowThird
@@ -131,11 +134,7 @@ impl Rear {
             let tyre = Rect::new(x, body.bottom - 4.0, x + tyre, ground);
             svg.round_rect("tyre", tyre, tyre.width() * 0.22);
         }
-        svg.line(
-            "thin",
-            Point::new(body.left - 10.0, ground),
-            Point::new(body.right + 10.0, ground),
-        );
+        svg.line("thin", Point::new(body.left - 4.0, ground), Point::new(body.right + 4.0, ground));
     }
 }
 

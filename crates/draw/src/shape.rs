@@ -1,5 +1,6 @@
 //! The proportions a picture is drawn in.
 
+use hangtrue_core::order::Numbers;
 use hangtrue_core::{Dimension, Length, Spot, Survey};
 
 /// Where a proportion comes from.
@@ -58,13 +59,21 @@ pub(crate) struct Shape {
 impl Shape {
     /// The proportions `survey` tells, the tightest reading of each dimension.
     pub(crate) fn of(survey: &Survey) -> Self {
-        let tightest = |dimension| survey.tightest(dimension).map(|(_, length)| length);
+        Self::new(survey, |dimension| survey.tightest(dimension).map(|(_, length)| length))
+    }
+
+    /// The proportions of the opening as ordered, posts from `survey`.
+    pub(crate) fn of_order(survey: &Survey, numbers: &Numbers) -> Self {
+        Self::new(survey, |dimension| numbers.ordered(dimension))
+    }
+
+    fn new(survey: &Survey, number: impl Fn(Dimension) -> Option<Length>) -> Self {
         let first = |spot| survey.lengths(spot).next();
         Self {
-            width: Part::new(tightest(Dimension::Width), [24.0, 92.0, 130.0]),
-            height: Part::new(tightest(Dimension::Height), [24.0, 102.0, 150.0]),
-            header: Part::new(tightest(Dimension::Header), [1.5, 9.5, 24.0]),
-            bow: Part::new(tightest(Dimension::Bow), [0.375, 1.25, 6.0]),
+            width: Part::new(number(Dimension::Width), [24.0, 92.0, 130.0]),
+            height: Part::new(number(Dimension::Height), [24.0, 102.0, 150.0]),
+            header: Part::new(number(Dimension::Header), [1.5, 9.5, 24.0]),
+            bow: Part::new(number(Dimension::Bow), [0.375, 1.25, 6.0]),
             post_left: Part::new(first(Spot::PostLeft), [1.0, 4.0, 12.0]),
             post_right: Part::new(first(Spot::PostRight), [1.0, 4.0, 12.0]),
         }

@@ -46,8 +46,10 @@ pub fn tape(sheet: Sheet<'_>, reading: Length) -> String {
     #[expect(clippy::cast_precision_loss, reason = "within the picture")]
     let left = start as f64 / 100.0;
     svg.rect("blade", Rect::new(left, TOP, SIZE.0, BOTTOM));
+    let tip = Point::new(SIZE.0 / 2.0, TOP + 1.0);
     if drawable {
         ruler.marks(&mut svg);
+        svg.line("needle", tip, Point::new(tip.x, NUMERALS - 12.0));
         ruler.numerals(&mut svg, words.foot, words.metre);
     }
     svg.line("blade-edge", Point::new(left, TOP), Point::new(SIZE.0, TOP));
@@ -57,11 +59,9 @@ pub fn tape(sheet: Sheet<'_>, reading: Length) -> String {
         svg.line("end", Point::new(left, TOP - 4.0), Point::new(left, BOTTOM));
     }
     if drawable {
-        let tip = Point::new(SIZE.0 / 2.0, TOP + 1.0);
         svg.path("solid", |path| {
             path.polyline(&[tip, tip.moved(-8.0, -13.0), tip.moved(8.0, -13.0)]).close();
         });
-        svg.line("needle", tip, Point::new(tip.x, NUMERALS - 12.0));
     }
     let text = if drawable && text_width(&text, Size::Value) < SIZE.0 {
         text

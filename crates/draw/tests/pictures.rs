@@ -5,7 +5,7 @@
 mod support;
 
 use hangtrue_core::{Entry, Length, Spot, Survey, Unit};
-use hangtrue_draw::{elevation, section, tape, tape_unit};
+use hangtrue_draw::{elevation, order, section, tape, tape_unit};
 use proptest::prelude::*;
 use support::look::look;
 use support::sheet;
@@ -68,6 +68,7 @@ proptest! {
         let sheet = sheet("any", survey.unit);
         stays_inside(&elevation(sheet, &survey, &asked), "any")?;
         stays_inside(&section(sheet, &survey, &asked), "any")?;
+        stays_inside(&order(sheet, &survey, &support::numbers(&survey)), "any")?;
     }
 
     #[test]

@@ -1,11 +1,13 @@
 //! English (US).
 
 use super::Words;
-use hangtrue_core::Spot;
+use hangtrue_core::{Dimension, Spot};
 
 pub(super) static WORDS: Words = Words {
     place,
     spot,
+    dimension,
+    dimension_short,
     reads: |spot, value| [spot, ": ", value, "."].concat(),
     unread: |spot| [spot, ": not read yet."].concat(),
     off_scale: "off the scale",
@@ -19,6 +21,9 @@ pub(super) static WORDS: Words = Words {
     section: "The header is at the left, the inside of the body at the right. The roof skin runs \
               over both; the roof bows hang under it, and the open door lies under the bows. \
               The opening is shortened by a break.",
+    order_title: "The opening with the four ordered numbers",
+    order: "At the left the rear of the truck body, seen from behind, with width and height. \
+            At the right the header and a roof bow in section, with their depths.",
     tape_title: "The tape at this reading",
     tape: |value| ["An arrow points at ", value, " on the tape."].concat(),
     foot: "ft",
@@ -49,6 +54,24 @@ fn place(spot: Spot) -> &'static str {
         Spot::LoopSillToBow => "to the bow",
         Spot::PostLeft => "left post",
         Spot::PostRight => "right post",
+    }
+}
+
+fn dimension(dimension: Dimension) -> &'static str {
+    match dimension {
+        Dimension::Width => "Post-to-post width",
+        Dimension::Height => "Sill-to-header height",
+        Dimension::Header => "Header depth",
+        Dimension::Bow => "Roof-bow depth",
+    }
+}
+
+fn dimension_short(dimension: Dimension) -> &'static str {
+    match dimension {
+        Dimension::Width => "width",
+        Dimension::Height => "height",
+        Dimension::Header => "header",
+        Dimension::Bow => "bow",
     }
 }
 

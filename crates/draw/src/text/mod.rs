@@ -5,8 +5,8 @@
 
 mod en;
 
-use hangtrue_core::Spot;
 use hangtrue_core::say::Language;
+use hangtrue_core::{Dimension, Spot};
 
 /// Every word a picture can need, in one language.
 pub(crate) struct Words {
@@ -14,6 +14,10 @@ pub(crate) struct Words {
     pub(crate) place: fn(Spot) -> &'static str,
     /// The whole name of a spot, for who hears the picture instead of seeing it.
     pub(crate) spot: fn(Spot) -> &'static str,
+    /// The whole name of an ordered number.
+    pub(crate) dimension: fn(Dimension) -> &'static str,
+    /// Its name in one word.
+    pub(crate) dimension_short: fn(Dimension) -> &'static str,
     /// A spot and its reading, as a sentence.
     pub(crate) reads: fn(&str, &str) -> String,
     /// A spot that has no reading yet, as a sentence.
@@ -30,6 +34,8 @@ pub(crate) struct Words {
     pub(crate) elevation: &'static str,
     pub(crate) section_title: &'static str,
     pub(crate) section: &'static str,
+    pub(crate) order_title: &'static str,
+    pub(crate) order: &'static str,
     pub(crate) tape_title: &'static str,
     /// The tape picture, given its reading.
     pub(crate) tape: fn(&str) -> String,

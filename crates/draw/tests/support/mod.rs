@@ -6,9 +6,10 @@
 
 pub mod look;
 
+use hangtrue_core::order::{Number, Numbers};
 use hangtrue_core::say::{Language, Speaker};
-use hangtrue_core::{Length, Spot, Survey, Unit};
-use hangtrue_draw::{Sheet, elevation, section, tape};
+use hangtrue_core::{Dimension, Group, Length, Spot, Survey, Unit};
+use hangtrue_draw::{Sheet, elevation, order, section, tape};
 
 /// A sheet for an English speaker with lengths in `unit`.
 pub fn sheet(id: &str, unit: Unit) -> Sheet<'_> {
@@ -76,11 +77,27 @@ pub fn metric() -> Survey {
     ])
 }
 
+/// The tightest readings of `survey`, as numbers of an order.
+pub fn numbers(survey: &Survey) -> Numbers {
+    Numbers(Dimension::ALL.map(|dimension| {
+        let (spot, as_found) = survey.tightest(dimension)?;
+        Some(Number { dimension, as_found, spot, ordered: as_found })
+    }))
+}
+
 /// Every golden: its file name and its picture.
 pub fn goldens() -> Vec<(&'static str, String)> {
     use Spot::*;
     let (none, full, metric) = (Survey::new(Unit::Inch), full(), metric());
     let (inch, mm) = (Unit::Inch, Unit::Millimetre);
+    // The longest readings there are, to see that they find room.
+    let long = inches(&Spot::ALL.map(|spot| match spot.group() {
+        Group::Bow => (spot, 64 + 60),
+        Group::Header => (spot, 10 * 64 + 52),
+        Group::Post => (spot, 3 * 64 + 60),
+        Group::Width => (spot, 100 * 64 + 60),
+        _ => (spot, 111 * 64 + 52),
+    }));
     let narrow = inches(&[(WidthLow, 68 * 64), (HeightLeft, 72 * 64), (HeaderLeft, 4 * 64)]);
     let slip = inches(&[(WidthLow, 922 * 64), (HeightLeft, 101 * 64)]);
     let picture = |name, make: &dyn Fn(Sheet<'_>) -> String, unit| (name, make(sheet(name, unit)));
@@ -91,7 +108,17 @@ pub fn goldens() -> Vec<(&'static str, String)> {
         picture(name, &|sheet| section(sheet, survey, asked), survey.unit)
     };
     let reading = |name, unit, length| picture(name, &|sheet| tape(sheet, length), unit);
+    let ordered = |name, survey: &Survey| {
+        let numbers = numbers(survey);
+        picture(name, &|sheet| order(sheet, survey, &numbers), survey.unit)
+    };
     vec![
+        ordered("order", &full),
+        ordered("order-mm", &metric),
+        ordered("order-long", &long),
+        ordered("order-empty", &none),
+        ordered("order-narrow", &narrow),
+        ordered("order-slip", &slip),
         rear("elevation-empty", &none, &[]),
         rear("elevation-empty-width", &none, &[WidthLow]),
         rear("elevation-width-middle", &full, &[WidthMiddle]),
@@ -105,6 +132,11 @@ pub fn goldens() -> Vec<(&'static str, String)> {
         rear("elevation-post-mm", &metric, &[PostRight]),
         rear("elevation-narrow", &narrow, &[HeightCenter]),
         rear("elevation-slip", &slip, &[WidthLow]),
+        rear("elevation-heights-long", &long, &[HeightLeft, HeightCenter, HeightRight]),
+        rear("elevation-diagonals-long", &long, &[DiagonalRising]),
+        rear("elevation-posts-long", &long, &[PostLeft]),
+        side("section-bows-long", &long, &[BowSecond]),
+        side("section-loops-long", &long, &[LoopSillToRoof, LoopSillToBow]),
         side("section-empty", &none, &[]),
         side("section-empty-header", &none, &[HeaderCenter]),
         side("section-header-left", &full, &[HeaderLeft]),
