@@ -2,7 +2,54 @@
 //!
 //! Whatever comes in here is a claim by a stranger. It is bounded, decoded in
 //! full or refused in full, and judged again by [`hangtrue_core::check()`].
+//!
+//! ```
+//! use hangtrue_core::order::Order;
+//! use hangtrue_link::{decode, find, url};
+//!
+//! let link = url("https://dealer.example/doors/", &Order::default()).unwrap();
+//! let payload = find(&format!("Here it is: {link}.")).unwrap();
+//! assert_eq!(decode(&payload), Ok(Order::default()));
+//! ```
 
+pub mod alphabet;
+mod bits;
+mod envelope;
+mod error;
+mod find;
 #[cfg(feature = "json")]
 pub mod json;
 pub mod say;
+mod url;
+mod v1;
+
+pub use envelope::MOST as PAYLOAD_MOST;
+pub use error::{EncodeError, LinkError};
+pub use find::{SEARCHED, find};
+pub use url::url;
+
+use hangtrue_core::order::Order;
+
+/// The payload of `order`, in the newest version.
+///
+/// # Errors
+/// When its texts are too long for a link, or its date is no date.
+pub fn encode(order: &Order) -> Result<String, EncodeError> {
+    let contents = v1::write(order)?;
+    let symbols = envelope::seal(v1::VERSION, &contents);
+    let symbols = symbols.ok_or(EncodeError::TooLong { most: PAYLOAD_MOST })?;
+    Ok(alphabet::letters(&symbols))
+}
+
+/// The order of `payload`, of any version; all of it or nothing.
+///
+/// # Errors
+/// When the payload is damaged, or of a version that this program does not know.
+pub fn decode(payload: &str) -> Result<Order, LinkError> {
+    let symbols = envelope::symbols(payload)?;
+    let (version, contents) = envelope::open(&symbols)?;
+    match version {
+        v1::VERSION => v1::read(contents).map_err(|_| LinkError::Contents),
+        newer => Err(LinkError::Newer { version: alphabet::letter(newer) }),
+    }
+}

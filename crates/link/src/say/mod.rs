@@ -1,10 +1,35 @@
 //! Every sentence this crate can say: data elsewhere, words in one catalogue per language.
 
-#[cfg(feature = "json")]
 mod en;
 
-#[cfg(feature = "json")]
 use hangtrue_core::say::Language;
+
+use crate::{EncodeError, LinkError};
+
+/// What is so, and what to do about it.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Advice {
+    /// What is wrong.
+    pub what: String,
+    /// What to ask the sender, or to do.
+    pub ask: &'static str,
+}
+
+/// What is wrong with a link, and what to ask its sender.
+#[must_use]
+pub fn link(language: Language, error: LinkError) -> Advice {
+    match language {
+        Language::English => en::link::read(error),
+    }
+}
+
+/// Why there is no link, and what to do.
+#[must_use]
+pub fn encode(language: Language, error: EncodeError) -> Advice {
+    match language {
+        Language::English => en::link::write(error),
+    }
+}
 
 /// What is wrong with a file, and where.
 #[cfg(feature = "json")]

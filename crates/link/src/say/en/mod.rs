@@ -1,3 +1,5 @@
 //! English (US).
 
+#[cfg(feature = "json")]
 pub(super) mod file;
+pub(super) mod link;

@@ -1,0 +1,57 @@
+//! What is wrong with a link, as data; the words are in [`crate::say`].
+
+/// Why a text gives no order. Nothing of a refused link is applied.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum LinkError {
+    /// There is nothing in the text that looks like a payload.
+    NotFound,
+    /// More than is read.
+    TooLong {
+        /// The most characters that are read.
+        most: usize,
+    },
+    /// A character that no payload has.
+    Letter {
+        /// The character.
+        letter: char,
+        /// Its place, counted from 1.
+        at: usize,
+    },
+    /// Too little to be a payload.
+    TooShort,
+    /// Characters are missing.
+    Cut {
+        /// How many are there.
+        found: usize,
+        /// How many are missing, if the length symbol is not itself the damaged one.
+        missing: usize,
+    },
+    /// There are more characters than the sender wrote.
+    Grown {
+        /// How many are there.
+        found: usize,
+        /// How many too many, if the length symbol is not itself the damaged one.
+        extra: usize,
+    },
+    /// Characters were changed or exchanged.
+    Changed,
+    /// It arrived whole, but a newer program wrote it.
+    Newer {
+        /// The version's letter.
+        version: char,
+    },
+    /// It arrived whole, but no version of this program writes such contents.
+    Contents,
+}
+
+/// Why an order cannot be written as a link.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum EncodeError {
+    /// Its texts are longer than a link carries.
+    TooLong {
+        /// The most characters of a payload.
+        most: usize,
+    },
+    /// The date is outside 2000-01-01 to 2255-12-31, or not a day.
+    Date,
+}

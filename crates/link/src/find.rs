@@ -1,0 +1,124 @@
+//! The payload in whatever a person pastes: a link, a sentence, a quoted mail.
+
+use crate::LinkError;
+use crate::alphabet;
+use crate::envelope::{MOST, OVERHEAD, Scanner};
+
+/// The most bytes of a text that are searched.
+pub const SEARCHED: usize = 32 * 1024;
+/// The most pieces that a mail program may have cut a payload into.
+const PIECES: usize = 128;
+
+/// The payload in `text`, in upper case.
+///
+/// Read as the same: `%23` for `#`; a path or a query in place of the fragment; a
+/// payload alone; lower case; white space, line ends and the `>` of quoted mail inside
+/// it; anything but a letter or digit after it.
+///
+/// # Errors
+/// [`LinkError::NotFound`] when there is nothing like a payload; else what is wrong
+/// with the likeliest candidate.
+pub fn find(text: &str) -> Result<String, LinkError> {
+    if text.len() > SEARCHED {
+        return Err(LinkError::TooLong { most: SEARCHED });
+    }
+    let mut likeliest: Option<Candidate<'_>> = None;
+    for candidate in candidates(text) {
+        if let Some(payload) = candidate.whole() {
+            return Ok(payload);
+        }
+        if likeliest.is_none_or(|best| candidate.rank() > best.rank()) {
+            likeliest = Some(candidate);
+        }
+    }
+    Err(likeliest.map_or(LinkError::NotFound, |candidate| candidate.error()))
+}
+
+/// A place where a payload may begin.
+#[derive(Clone, Copy)]
+struct Candidate<'a> {
+    /// The text from there on.
+    text: &'a str,
+    /// Whether a `#` or `%23` stands before it.
+    marked: bool,
+}
+
+/// Every run of letters and digits.
+fn candidates(text: &str) -> impl Iterator<Item = Candidate<'_>> {
+    text.char_indices().filter_map(move |(at, letter)| {
+        let (head, rest) = text.split_at_checked(at)?;
+        let escaped = ends_with_escape(head);
+        let starts = escaped || !head.chars().next_back().is_some_and(char::is_alphanumeric);
+        // The digits of an escape are no candidate themselves.
+        if !starts || head.ends_with('%') || !letter.is_ascii_alphanumeric() {
+            return None;
+        }
+        let marked = head.ends_with('#') || escaped && head.ends_with("23");
+        Some(Candidate { text: rest, marked })
+    })
+}
+
+/// Whether `head` ends with `%23` or another percent escape, escaped once more or not.
+fn ends_with_escape(head: &str) -> bool {
+    let mut last = head.bytes().rev();
+    let (low, high) = (last.next(), last.next());
+    let hex = |byte: Option<u8>| byte.is_some_and(|byte| byte.is_ascii_hexdigit());
+    hex(low) && hex(high) && (last.next() == Some(b'%') || head.ends_with("%2523"))
+}
+
+/// What a mail program puts inside a long word.
+fn is_break(letter: char) -> bool {
+    letter.is_whitespace()
+        || matches!(letter, '>' | '\u{ad}' | '\u{200b}' | '\u{2060}' | '\u{feff}')
+}
+
+impl Candidate<'_> {
+    /// The shortest run of whole pieces from here that is a payload.
+    fn whole(&self) -> Option<String> {
+        let mut scanner = Scanner::new();
+        let mut symbols = Vec::new();
+        let mut pieces = 0;
+        let mut letters = self.text.chars().peekable();
+        while let Some(letter) = letters.next() {
+            // Quoted-printable mail ends a line that goes on with `=`.
+            let soft = letter == '=' && letters.peek().is_some_and(|next| is_break(*next));
+            if soft || is_break(letter) {
+                continue;
+            }
+            let symbol = alphabet::symbol(letter)?;
+            scanner.push(symbol);
+            symbols.push(symbol);
+            let ends = letters.peek().is_none_or(|next| !next.is_alphanumeric());
+            if ends && scanner.whole() {
+                return Some(alphabet::letters(&symbols));
+            }
+            pieces += usize::from(ends);
+            if pieces > PIECES || symbols.len() > MOST {
+                return None;
+            }
+        }
+        None
+    }
+
+    /// The first piece: up to anything that is neither letter nor digit.
+    fn piece(&self) -> &str {
+        let end = self.text.find(|letter: char| !letter.is_alphanumeric());
+        self.text.get(..end.unwrap_or(self.text.len())).unwrap_or_default()
+    }
+
+    /// The likelier to be a payload, the higher; the first of equals stands.
+    fn rank(&self) -> (bool, usize) {
+        (self.marked, self.piece().len())
+    }
+
+    /// Why it is none.
+    fn error(&self) -> LinkError {
+        let piece = self.piece();
+        // A word of a sentence, a step of the page or a hash tag is no damaged link.
+        let digits = piece.bytes().any(|byte| byte.is_ascii_digit());
+        if !digits || !self.marked && piece.len() < OVERHEAD {
+            return LinkError::NotFound;
+        }
+        crate::decode(piece).err().unwrap_or(LinkError::NotFound)
+    }
+}
