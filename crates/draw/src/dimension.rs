@@ -40,6 +40,13 @@ pub(crate) fn dimension(svg: &mut Svg, from: Point, to: Point) {
     }
 }
 
+/// A tape that fits, where others do not: faint, with a tick where it was read.
+pub(crate) fn quiet(svg: &mut Svg, from: Point, to: Point) {
+    svg.line("quiet", from, to);
+    let (dx, dy) = from.direction(to);
+    svg.line("quiet", to.moved(-dy * 4.0, dx * 4.0), to.moved(dy * 4.0, -dx * 4.0));
+}
+
 /// An arrowhead with its tip at `tip`, pointing along (`dx`, `dy`).
 fn arrow(svg: &mut Svg, tip: Point, (dx, dy): (f64, f64)) {
     let (length, half) = ARROW;

@@ -9,6 +9,7 @@
 //! and `--faint`. Text is set in the sizes of `glyph.rs`, which a test compares
 //! with the stylesheet; shown 320 CSS px wide or wider, no text is below 12 px.
 
+mod bent;
 mod cut;
 mod detail;
 mod dimension;
@@ -21,6 +22,7 @@ mod point;
 mod reading;
 mod rear;
 mod rect;
+mod residuals;
 mod section;
 mod shape;
 mod sheet;
@@ -30,6 +32,7 @@ mod text;
 
 pub use elevation::elevation;
 pub use order::order;
+pub use residuals::{Residual, residuals};
 pub use section::section;
 pub use sheet::Sheet;
 pub use tape::{tape, tape_unit};

@@ -89,15 +89,23 @@ impl Rear {
         }
     }
 
-    /// Draws the body: outline, posts, header, sill, wheels.
+    /// Draws the body with its clear opening: outline, posts, header, sill, wheels.
     pub(crate) fn draw(&self, svg: &mut Svg, shape: &Shape) {
+        let opening = self.opening;
+        self.draw_body(svg, &corners(opening));
+        let edge = shape.width.edge();
+        svg.line(edge, opening.at(0.0, 0.0), opening.at(0.0, 1.0));
+        svg.line(edge, opening.at(1.0, 0.0), opening.at(1.0, 1.0));
+        svg.line(shape.height.edge(), opening.at(0.0, 0.0), opening.at(1.0, 0.0));
+    }
+
+    /// Draws the body around an opening with the outline `hole`, whose own edges are left to the caller.
+    pub(crate) fn draw_body(&self, svg: &mut Svg, hole: &[Point]) {
         let Self { scale, opening, body, .. } = *self;
         self.wheels(svg);
         svg.path("steel", |path| {
-            path.polyline(&corners(body)).close().polyline(&corners(opening)).close();
+            path.polyline(&corners(body)).close().polyline(hole).close();
         });
-        svg.line("edge", Point::new(body.left, opening.bottom), opening.at(0.0, 1.0));
-        svg.line("edge", opening.at(1.0, 1.0), Point::new(body.right, opening.bottom));
         svg.path("outline", |path| {
             let round = (90.0 * scale).min(body.width() / 4.0).min(body.height() / 4.0);
             let (top_left, top_right) = (body.at(0.0, 0.0), body.at(1.0, 0.0));
@@ -109,11 +117,11 @@ impl Rear {
                 .line(body.at(1.0, 1.0))
                 .close();
         });
-        let edge = shape.width.edge();
-        svg.line(edge, opening.at(0.0, 0.0), opening.at(0.0, 1.0));
-        svg.line(edge, opening.at(1.0, 0.0), opening.at(1.0, 1.0));
-        svg.line(shape.height.edge(), opening.at(0.0, 0.0), opening.at(1.0, 0.0));
-        svg.line("edge", opening.at(0.0, 1.0), opening.at(1.0, 1.0));
+        svg.line(
+            "edge",
+            Point::new(body.left, opening.bottom),
+            Point::new(body.right, opening.bottom),
+        );
         // Lamps in the sill: which end of the truck this is.
         let lamp = ((body.bottom - opening.bottom) * 0.22).min(body.width() / 20.0);
         let y = (body.bottom + opening.bottom) / 2.0;

@@ -59,23 +59,33 @@ pub(crate) struct Shape {
 impl Shape {
     /// The proportions `survey` tells, the tightest reading of each dimension.
     pub(crate) fn of(survey: &Survey) -> Self {
-        Self::new(survey, |dimension| survey.tightest(dimension).map(|(_, length)| length))
+        let tightest = |dimension| survey.tightest(dimension).map(|(_, length)| length);
+        Self::new(tightest, |spot| survey.lengths(spot).next())
     }
 
     /// The proportions of the opening as ordered, posts from `survey`.
     pub(crate) fn of_order(survey: &Survey, numbers: &Numbers) -> Self {
-        Self::new(survey, |dimension| numbers.ordered(dimension))
+        let ordered = |dimension| numbers.ordered(dimension);
+        Self::new(ordered, |spot| survey.lengths(spot).next())
     }
 
-    fn new(survey: &Survey, number: impl Fn(Dimension) -> Option<Length>) -> Self {
-        let first = |spot| survey.lengths(spot).next();
+    /// The proportions of adjusted lengths, the first of each dimension.
+    pub(crate) fn adjusted(length: impl Fn(Spot) -> Option<Length>) -> Self {
+        let first = |dimension: Dimension| dimension.spots().into_iter().find_map(&length);
+        Self::new(first, &length)
+    }
+
+    fn new(
+        number: impl Fn(Dimension) -> Option<Length>,
+        post: impl Fn(Spot) -> Option<Length>,
+    ) -> Self {
         Self {
             width: Part::new(number(Dimension::Width), [24.0, 92.0, 130.0]),
             height: Part::new(number(Dimension::Height), [24.0, 102.0, 150.0]),
             header: Part::new(number(Dimension::Header), [1.5, 9.5, 24.0]),
             bow: Part::new(number(Dimension::Bow), [0.375, 1.25, 6.0]),
-            post_left: Part::new(first(Spot::PostLeft), [1.0, 4.0, 12.0]),
-            post_right: Part::new(first(Spot::PostRight), [1.0, 4.0, 12.0]),
+            post_left: Part::new(post(Spot::PostLeft), [1.0, 4.0, 12.0]),
+            post_right: Part::new(post(Spot::PostRight), [1.0, 4.0, 12.0]),
         }
     }
 

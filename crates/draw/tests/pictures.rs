@@ -5,7 +5,7 @@
 mod support;
 
 use hangtrue_core::{Entry, Length, Spot, Survey, Unit};
-use hangtrue_draw::{elevation, order, section, tape, tape_unit};
+use hangtrue_draw::{Residual, elevation, order, residuals, section, tape, tape_unit};
 use proptest::prelude::*;
 use support::look::look;
 use support::sheet;
@@ -69,6 +69,18 @@ proptest! {
         stays_inside(&elevation(sheet, &survey, &asked), "any")?;
         stays_inside(&section(sheet, &survey, &asked), "any")?;
         stays_inside(&order(sheet, &survey, &support::numbers(&survey)), "any")?;
+    }
+
+    #[test]
+    fn any_residuals_give_a_whole_picture(
+        all in proptest::collection::vec((spot(), length(), length(), any::<bool>()), 0..24),
+        unit in unit(),
+    ) {
+        let all: Vec<Residual> = all
+            .into_iter()
+            .map(|(spot, reading, residual, doubtful)| Residual { spot, reading, residual, doubtful })
+            .collect();
+        stays_inside(&residuals(sheet("any", unit), &all), "any")?;
     }
 
     #[test]

@@ -36,6 +36,17 @@ pub(crate) struct Words {
     pub(crate) section: &'static str,
     pub(crate) order_title: &'static str,
     pub(crate) order: &'static str,
+    pub(crate) residuals_title: &'static str,
+    pub(crate) residuals: &'static str,
+    /// How far the top of the frame stands off, as a sentence.
+    pub(crate) leans_left: fn(&str) -> String,
+    pub(crate) leans_right: fn(&str) -> String,
+    /// A spot whose tape read more, or less, than the others say, and by how much.
+    pub(crate) too_much: fn(&str, &str) -> String,
+    pub(crate) too_little: fn(&str, &str) -> String,
+    pub(crate) all_fit: &'static str,
+    /// How many times larger than the frame its shifts are drawn.
+    pub(crate) exaggerated: fn(&str) -> String,
     pub(crate) tape_title: &'static str,
     /// The tape picture, given its reading.
     pub(crate) tape: fn(&str) -> String,

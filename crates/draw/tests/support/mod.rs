@@ -9,7 +9,7 @@ pub mod look;
 use hangtrue_core::order::{Number, Numbers};
 use hangtrue_core::say::{Language, Speaker};
 use hangtrue_core::{Dimension, Group, Length, Spot, Survey, Unit};
-use hangtrue_draw::{Sheet, elevation, order, section, tape};
+use hangtrue_draw::{Residual, Sheet, elevation, order, residuals, section, tape};
 
 /// A sheet for an English speaker with lengths in `unit`.
 pub fn sheet(id: &str, unit: Unit) -> Sheet<'_> {
@@ -85,9 +85,25 @@ pub fn numbers(survey: &Survey) -> Numbers {
     }))
 }
 
+/// `survey` with the residuals `off` at some spots, in sixty-fourths of an inch.
+pub fn misfits(survey: &Survey, off: &[(Spot, i64, bool)]) -> Vec<Residual> {
+    survey
+        .readings()
+        .map(|(spot, adjusted)| {
+            let (residual, doubtful) = off
+                .iter()
+                .find(|(other, ..)| *other == spot)
+                .map_or((0, false), |&(_, n, doubtful)| (n, doubtful));
+            let residual = Length::from_sixty_fourths(residual);
+            Residual { spot, reading: adjusted + residual, residual, doubtful }
+        })
+        .collect()
+}
+
 /// Every golden: its file name and its picture.
 pub fn goldens() -> Vec<(&'static str, String)> {
     use Spot::*;
+    let fitted = full();
     let (none, full, metric) = (Survey::new(Unit::Inch), full(), metric());
     let (inch, mm) = (Unit::Inch, Unit::Millimetre);
     // The longest readings there are, to see that they find room.
@@ -108,11 +124,20 @@ pub fn goldens() -> Vec<(&'static str, String)> {
         picture(name, &|sheet| section(sheet, survey, asked), survey.unit)
     };
     let reading = |name, unit, length| picture(name, &|sheet| tape(sheet, length), unit);
+    let fit = |name, unit, off: &[(Spot, i64, bool)]| {
+        picture(name, &|sheet| residuals(sheet, &misfits(&fitted, off)), unit)
+    };
     let ordered = |name, survey: &Survey| {
         let numbers = numbers(survey);
         picture(name, &|sheet| order(sheet, survey, &numbers), survey.unit)
     };
     vec![
+        fit("residuals-square", inch, &[]),
+        fit("residuals-lean", inch, &[(HeightLeft, 3, false)]),
+        fit("residuals-width", inch, &[(WidthMiddle, 64, true), (DiagonalRising, -8, false)]),
+        fit("residuals-header", inch, &[(HeaderCenter, -80, true), (LoopSillToBow, 30, false)]),
+        fit("residuals-two", mm, &[(HeightRight, -130, true), (LoopSillToBow, 75, true)]),
+        fit("residuals-bow", mm, &[(BowSecond, 40, true), (DiagonalFalling, 90, true)]),
         ordered("order", &full),
         ordered("order-mm", &metric),
         ordered("order-long", &long),
