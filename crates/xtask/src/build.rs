@@ -73,8 +73,11 @@ fn compile() -> Result<PathBuf> {
     messages
         .lines()
         .filter_map(|line| serde_json::from_str::<serde_json::Value>(line).ok())
-        .filter(|message| message["target"]["name"] == "hangtrue_web")
-        .flat_map(|message| message["filenames"].as_array().cloned().unwrap_or_default())
+        .filter(|message| {
+            message.pointer("/target/name").is_some_and(|name| name == "hangtrue_web")
+        })
+        .flat_map(|message| message.get("filenames")?.as_array().cloned())
+        .flatten()
         .filter_map(|file| file.as_str().map(PathBuf::from))
         .find(|file| file.extension().is_some_and(|end| end == "wasm"))
         .ok_or_else(|| {

@@ -19,8 +19,8 @@ const FIRST_VIEW: usize = 14 * 1024;
 /// When the build fails or a sum is over its limit.
 pub(crate) fn run(arguments: &[&str]) -> Result<()> {
     crate::no_arguments(arguments)?;
-    print!("{}", check(&Site::build()?)?);
-    Ok(())
+    let table = check(&Site::build()?)?;
+    Ok(std::io::stdout().write_all(table.as_bytes())?)
 }
 
 /// The table of sizes.

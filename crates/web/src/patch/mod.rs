@@ -42,9 +42,15 @@ extern "C" {
 
 /// Makes the children of `root` (an element or a shadow root) what `markup` says.
 ///
-/// # Errors
-/// When the markup is not of the kind [`markup`] reads; nothing has been touched then.
-pub fn patch(root: &Node, markup: &str) -> Result<(), JsValue> {
+/// Markup that is not of the kind [`markup`] reads changes nothing; it is a mistake in a view, said
+/// on the console, where the browser tests see it.
+pub fn patch(root: &Node, markup: &str) {
+    if let Err(error) = try_patch(root, markup) {
+        web_sys::console::error_1(&error);
+    }
+}
+
+fn try_patch(root: &Node, markup: &str) -> Result<(), JsValue> {
     let nodes = markup::parse(markup)
         .map_err(|fault| format!("markup, byte {}: {}", fault.at, fault.what))?;
     let document = root.owner_document().ok_or("the root belongs to no document")?;
