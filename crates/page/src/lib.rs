@@ -1,1 +1,26 @@
+//! The whole screen as pure functions: [`Model`], [`update`] and [`view`].
 //!
+//! Nothing here touches a browser, so every screen is tested natively. Nothing
+//! here validates, converts or formats a measurement either: the core does.
+
+mod boot;
+pub mod draft;
+pub mod effect;
+pub mod event;
+pub mod field;
+pub mod model;
+pub mod problems;
+pub mod step;
+pub mod text;
+mod update;
+mod view;
+
+pub use boot::{Arrival, boot};
+pub use effect::Effect;
+pub use event::{Action, Event};
+pub use hangtrue_core as core;
+pub use hangtrue_link as link;
+pub use model::{Environment, Model};
+pub use step::Step;
+pub use update::update;
+pub use view::{first_screen, view};

@@ -10,7 +10,9 @@ pub(super) const RULE: Rule = Rule { code: "unreadable", check };
 fn check(context: &Context<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for spot in Spot::ALL {
-        for entry in context.survey.entries(spot).iter().filter(|entry| !entry.struck && !entry.is_blank()) {
+        for entry in
+            context.survey.entries(spot).iter().filter(|entry| !entry.struck && !entry.is_blank())
+        {
             let Err(error) = &entry.read else { continue };
             let mut hints: Vec<Message> = error
                 .suggestions

@@ -1,0 +1,43 @@
+//! The first moment: where the page was opened, and what this device remembers.
+
+use crate::draft;
+use crate::effect::Effect;
+use crate::event::Event;
+use crate::model::{Environment, Model};
+use crate::step::Step;
+use crate::update::update;
+
+/// How the page was come to.
+#[derive(Clone, Copy, Debug, Default)]
+pub struct Arrival<'a> {
+    /// The whole address.
+    pub href: &'a str,
+    /// The address's fragment, without its `#`.
+    pub fragment: &'a str,
+    /// The text kept with the history entry, on a reload.
+    pub kept: Option<&'a str>,
+    /// The draft this device remembers.
+    pub draft: Option<&'a str>,
+}
+
+/// The model to begin with. An order in the address is opened; else the draft goes
+/// on where it was left, or at the screen the address names.
+#[must_use]
+pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effect>) {
+    let mut model = Model::new(environment);
+    if let Some(draft) = arrival.draft {
+        draft::restore(&mut model, draft);
+    }
+    let slug = arrival.fragment.strip_prefix('/');
+    let effects = match (slug.and_then(Step::from_slug), arrival.kept) {
+        (Some(Step::Opened), Some(kept)) => update(&mut model, Event::Open(kept.to_owned())),
+        (Some(_), _) => update(&mut model, Event::Navigate(arrival.fragment.to_owned())),
+        (None, _) if !arrival.fragment.is_empty() || hangtrue_link::find(arrival.href).is_ok() => {
+            update(&mut model, Event::Open(arrival.href.to_owned()))
+        }
+        (None, _) => vec![Effect::Replace(model.step, None)],
+    };
+    // The page has just been loaded: the focus is the browser's affair.
+    let effects = effects.into_iter().filter(|effect| *effect != Effect::Top).collect();
+    (model, effects)
+}

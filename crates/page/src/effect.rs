@@ -1,0 +1,38 @@
+//! What the page asks of the browser.
+
+use crate::step::Step;
+
+/// One thing for the browser to do, after the screen has been drawn.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Effect {
+    /// Show this screen's address, as a new entry in the history.
+    Push(Step),
+    /// Show this screen's address in place of the present one, and keep this text
+    /// with it for [`crate::boot`].
+    Replace(Step, Option<String>),
+    /// Go back one entry in the history.
+    Back,
+    /// Put the focus on the element of this id and show it.
+    Focus(String),
+    /// Go to the top of the page, with the focus on its heading.
+    Top,
+    /// Keep this text as the draft.
+    Save(String),
+    /// Throw the draft away.
+    Forget,
+    /// Send [`crate::Event::Settled`] once the person has stopped typing.
+    Settle,
+    /// Put this text on the clipboard, then send [`crate::Event::Copied`].
+    Copy(String),
+    /// Hand this over by the system's share sheet.
+    Share {
+        /// Its heading.
+        title: String,
+        /// One line of text.
+        text: String,
+        /// The link.
+        url: String,
+    },
+    /// Print the page.
+    Print,
+}

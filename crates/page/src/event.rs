@@ -1,0 +1,190 @@
+//! What happens to the page, in the screen's own terms.
+
+use crate::field::Field;
+use crate::step::Step;
+use hangtrue_core::{Length, Unit};
+
+/// One thing that happened.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Event {
+    /// A named field now holds this text, or a named choice this value.
+    Input {
+        /// The element's name.
+        name: String,
+        /// What it holds.
+        value: String,
+    },
+    /// The focus came to a named field.
+    Focus(String),
+    /// A button or link with this action was pressed; the form's own action is `next`.
+    Press(String),
+    /// The browser went to this fragment, without its `#`.
+    Navigate(String),
+    /// A link's payload, or a text that holds one, is to be opened.
+    Open(String),
+    /// The person has stopped typing for a moment.
+    Settled,
+    /// The text is on the clipboard, or could not be put there.
+    Copied(bool),
+}
+
+/// A key beside a reading's field.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Key {
+    /// Make the fraction this many eighths of an inch.
+    Eighths(u8),
+    /// Add this much, which may be negative.
+    Nudge(Length),
+}
+
+/// What a button asks for. Written as one word, with arguments behind colons.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Action {
+    /// Go on.
+    Next,
+    /// Go to the screen before.
+    Back,
+    /// Go to a screen.
+    Go(Step),
+    /// Go to a field, wherever it is, and come back to where we were.
+    Change(Field),
+    /// Put the focus on a field of this screen.
+    Focus(Field),
+    /// A key of the field that has the focus.
+    Key(Key),
+    /// Bring the keyboard with letters, or the one with numbers.
+    Letters,
+    /// Put a suggested text into a field.
+    Use(Field, String),
+    /// Confirm a finding, or take that back.
+    Confirm(String),
+    /// Read a spot again: the old reading is struck through.
+    Reread(Field),
+    /// Leave out the reading that is offered now.
+    Skip,
+    /// Put the link on the clipboard.
+    Copy,
+    /// Hand the link over by the share sheet.
+    Share,
+    /// Print the order.
+    Print,
+    /// Make the opened order the draft.
+    Adopt,
+    /// Begin again with nothing.
+    Restart,
+}
+
+impl Action {
+    /// As it stands in the markup.
+    #[must_use]
+    pub fn code(&self) -> String {
+        match self {
+            Self::Next => "next".into(),
+            Self::Back => "back".into(),
+            Self::Go(step) => ["go:", step.slug()].concat(),
+            Self::Change(field) => ["change:", &field.name()].concat(),
+            Self::Focus(field) => ["focus:", &field.name()].concat(),
+            Self::Key(Key::Eighths(n)) => ["eighths:", &n.to_string()].concat(),
+            Self::Key(Key::Nudge(by)) => ["nudge:", &by.nm().to_string()].concat(),
+            Self::Letters => "letters".into(),
+            Self::Use(field, text) => ["use:", &field.name(), ":", text].concat(),
+            Self::Confirm(key) => ["confirm:", key].concat(),
+            Self::Reread(field) => ["reread:", &field.name()].concat(),
+            Self::Skip => "skip".into(),
+            Self::Copy => "copy".into(),
+            Self::Share => "share".into(),
+            Self::Print => "print".into(),
+            Self::Adopt => "adopt".into(),
+            Self::Restart => "restart".into(),
+        }
+    }
+
+    /// The action of a code; none for anything else.
+    #[must_use]
+    pub fn from_code(code: &str) -> Option<Self> {
+        let (word, rest) = code.split_once(':').unwrap_or((code, ""));
+        Some(match word {
+            "next" => Self::Next,
+            "back" => Self::Back,
+            "go" => Self::Go(Step::from_slug(rest)?),
+            "change" => Self::Change(Field::from_name(rest)?),
+            "focus" => Self::Focus(Field::from_name(rest)?),
+            "eighths" => Self::Key(Key::Eighths(rest.parse().ok().filter(|n| *n < 8)?)),
+            "nudge" => Self::Key(Key::Nudge(Length::from_nm(rest.parse().ok()?))),
+            "letters" => Self::Letters,
+            "use" => {
+                let (field, text) = rest.split_once(':')?;
+                Self::Use(Field::from_name(field)?, text.to_owned())
+            }
+            "confirm" => Self::Confirm(rest.to_owned()),
+            "reread" => Self::Reread(Field::from_name(rest)?),
+            "skip" => Self::Skip,
+            "copy" => Self::Copy,
+            "share" => Self::Share,
+            "print" => Self::Print,
+            "adopt" => Self::Adopt,
+            "restart" => Self::Restart,
+            _ => return None,
+        })
+    }
+}
+
+/// The keys of a field in `unit`: what is written on each, and what it does.
+#[must_use]
+pub fn keys(unit: Unit) -> Vec<(&'static str, Key)> {
+    let nudge = |mm| Key::Nudge(Length::from_mm(mm));
+    let sixteenth = Length::SIXTEENTH;
+    match unit {
+        Unit::Inch => vec![
+            ("1/8", Key::Eighths(1)),
+            ("1/4", Key::Eighths(2)),
+            ("3/8", Key::Eighths(3)),
+            ("1/2", Key::Eighths(4)),
+            ("5/8", Key::Eighths(5)),
+            ("3/4", Key::Eighths(6)),
+            ("7/8", Key::Eighths(7)),
+            ("−1/16", Key::Nudge(-sixteenth)),
+            ("+1/16", Key::Nudge(sixteenth)),
+        ],
+        Unit::Millimetre => {
+            vec![("−10", nudge(-10)), ("−1", nudge(-1)), ("+1", nudge(1)), ("+10", nudge(10))]
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hangtrue_core::Spot;
+
+    #[test]
+    fn every_action_is_read_back_from_its_code() {
+        let field = Field { spot: Spot::HeaderLeft, index: 1 };
+        let mut all = vec![
+            Action::Next,
+            Action::Back,
+            Action::Go(Step::Check),
+            Action::Change(field),
+            Action::Focus(field),
+            Action::Letters,
+            Action::Use(field, "96 1/4: in".into()),
+            Action::Confirm("spread:width.low".into()),
+            Action::Reread(field),
+            Action::Skip,
+            Action::Copy,
+            Action::Share,
+            Action::Print,
+            Action::Adopt,
+            Action::Restart,
+        ];
+        for unit in [Unit::Inch, Unit::Millimetre] {
+            all.extend(keys(unit).into_iter().map(|(_, key)| Action::Key(key)));
+        }
+        for action in all {
+            assert_eq!(Action::from_code(&action.code()), Some(action));
+        }
+        for code in ["", "go:", "go:nowhere", "eighths:9", "use:width.low", "toString"] {
+            assert_eq!(Action::from_code(code), None, "{code}");
+        }
+    }
+}

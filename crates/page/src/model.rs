@@ -1,0 +1,130 @@
+//! The state of the screen.
+
+use crate::field::Field;
+use crate::step::Step;
+use hangtrue_core::check::{Report, Verdict};
+use hangtrue_core::order::{Confirmed, Date, Order};
+use hangtrue_core::profile::Profile;
+use hangtrue_core::say::{Language, Speaker};
+use hangtrue_core::{Finding, Severity, check};
+use hangtrue_link::LinkError;
+
+/// What the page is told of its surroundings.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Environment {
+    /// The page's own address, up to and without the `#`.
+    pub base: String,
+    /// Whether there is a share sheet.
+    pub can_share: bool,
+    /// Today, by the device.
+    pub today: Option<Date>,
+}
+
+/// An order that was sent, as far as it could be read.
+pub type Opened = Result<Order, LinkError>;
+
+/// Everything the screen shows, and nothing else.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Model {
+    /// The screen.
+    pub step: Step,
+    /// Where Continue goes back to, when a field was reached by a Change link.
+    pub back_to: Option<Step>,
+    /// What is being measured and ordered.
+    pub order: Order,
+    /// The rules it is checked by.
+    pub profile: Profile,
+    /// The field with the keys and the tape beside it.
+    pub active: Option<Field>,
+    /// Whether the keyboard has letters, for feet and words.
+    pub letters: bool,
+    /// Whether Continue was pressed on this screen, so that errors stand.
+    pub told: bool,
+    /// The one more reading that is offered now.
+    pub proof: Option<Field>,
+    /// Readings that were offered and left out.
+    pub skipped: Vec<Field>,
+    /// An order that was sent.
+    pub opened: Option<Opened>,
+    /// What the live region says; follows the field half a second behind.
+    pub spoken: String,
+    /// Whether the last copying worked, since the screen changed.
+    pub copied: Option<bool>,
+    /// What the page is told of its surroundings.
+    pub environment: Environment,
+}
+
+impl Model {
+    /// A new survey at the first screen.
+    #[must_use]
+    pub fn new(environment: Environment) -> Self {
+        Self { environment, ..Self::default() }
+    }
+
+    /// Who the page speaks to.
+    #[must_use]
+    pub const fn speaker(&self) -> Speaker {
+        Speaker { language: Language::English, unit: self.order.survey.unit }
+    }
+
+    /// The whole check of the survey as it stands.
+    #[must_use]
+    pub fn report(&self) -> Report {
+        check(&self.order.survey, &self.profile)
+    }
+
+    /// What is typed in `field`.
+    #[must_use]
+    pub fn typed(&self, field: Field) -> &str {
+        let entries = self.order.survey.entries(field.spot);
+        entries.get(field.index).map_or("", |entry| &entry.text)
+    }
+
+    /// Whether anything has been typed at all.
+    #[must_use]
+    pub fn has_draft(&self) -> bool {
+        let mut spots = hangtrue_core::Spot::ALL.into_iter();
+        spots.any(|spot| !self.order.survey.entries(spot).is_empty())
+    }
+
+    /// Whether `finding` has been confirmed.
+    #[must_use]
+    pub fn confirmed(&self, finding: &Finding) -> bool {
+        self.order.confirmed.contains(&confirmation(finding))
+    }
+
+    /// What still stands against sending the order.
+    #[must_use]
+    pub fn against(&self, report: &Report) -> Vec<Finding> {
+        let open = |finding: &&Finding| match finding.severity {
+            Severity::Stop => true,
+            Severity::Recheck => !self.confirmed(finding),
+            Severity::Note => false,
+        };
+        report.findings.iter().filter(open).cloned().collect()
+    }
+
+    /// The order as it is sent, with the verdict that was shown.
+    #[must_use]
+    pub fn sent(&self, verdict: Verdict) -> Order {
+        Order {
+            claimed: verdict,
+            date: self.environment.today,
+            language: "en".to_owned(),
+            ..self.order.clone()
+        }
+    }
+}
+
+/// What is kept of a finding once a person has confirmed it.
+#[must_use]
+pub fn confirmation(finding: &Finding) -> Confirmed {
+    Confirmed { rule: finding.rule.to_owned(), spot: finding.spots.first().copied() }
+}
+
+/// The name of a finding's checkbox.
+#[must_use]
+pub fn confirm_key(confirmed: &Confirmed) -> String {
+    let spot = confirmed.spot.map(|spot| spot.key()).unwrap_or_default();
+    [confirmed.rule.as_str(), ":", &spot].concat()
+}

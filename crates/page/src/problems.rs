@@ -1,0 +1,69 @@
+//! What stands against leaving this screen: the findings that belong to it.
+//!
+//! The same list feeds the summary and the fields, so their words cannot differ.
+
+use crate::field::Field;
+use crate::model::Model;
+use crate::step::Step;
+use hangtrue_core::check::Report;
+use hangtrue_core::say::{Hint, Message};
+use hangtrue_core::{Finding, Severity};
+
+/// One finding, where it is told.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Problem {
+    /// The field it stands at.
+    pub field: Option<Field>,
+    /// What was found.
+    pub finding: Finding,
+}
+
+impl Problem {
+    /// Whether Continue stops here; a mere question is passed by Continue again.
+    #[must_use]
+    pub fn blocks(&self) -> bool {
+        self.finding.severity == Severity::Stop
+    }
+
+    /// Texts that may have been meant, to be put in by a button.
+    pub fn suggestions(&self) -> impl Iterator<Item = &str> {
+        self.finding.hints.iter().filter_map(|hint| match hint {
+            Message::Hint(Hint::DidYouMean(text)) => Some(text.as_str()),
+            _ => None,
+        })
+    }
+}
+
+/// The problems of the present screen, worst first.
+#[must_use]
+pub fn problems(model: &Model, report: &Report) -> Vec<Problem> {
+    let here = |finding: &Finding| match model.step {
+        Step::Check => {
+            finding.severity == Severity::Stop
+                || (finding.severity == Severity::Recheck && !model.confirmed(finding))
+        }
+        Step::Proof => {
+            finding.severity > Severity::Note
+                && finding.spots.first().copied() == model.proof.map(|field| field.spot)
+        }
+        step => {
+            finding.severity > Severity::Note
+                && finding.spots.first().is_some_and(|spot| Step::of(*spot) == step)
+        }
+    };
+    let found = report.findings.iter().filter(|finding| here(finding)).cloned();
+    found.map(|finding| Problem { field: field(model, &finding), finding }).collect()
+}
+
+/// The field a finding is about: the last reading at its first spot that still counts.
+fn field(model: &Model, finding: &Finding) -> Option<Field> {
+    let spot = *finding.spots.first()?;
+    let entries = model.order.survey.entries(spot);
+    let unreadable = |message: &Message| matches!(message, Message::Unreadable { .. });
+    let index = if unreadable(&finding.message) {
+        entries.iter().position(|entry| !entry.struck && entry.read.is_err())
+    } else {
+        entries.iter().position(|entry| !entry.struck)
+    };
+    Some(Field { spot, index: index.unwrap_or(0) })
+}

@@ -1,0 +1,268 @@
+//! Every word on the screen that is not the domain's: one catalogue per language.
+//!
+//! A catalogue is one constant of one type, so a text that a language lacks, or
+//! has too many, does not compile.
+
+mod en;
+
+pub use en::TEXT;
+
+use hangtrue_core::{Dimension, Spot};
+
+/// The words of the page in one language.
+#[derive(Debug)]
+pub struct Text {
+    /// The language, as in the `lang` attribute.
+    pub lang: &'static str,
+    /// What the page is for, as its title.
+    pub title: &'static str,
+    /// `Step 3 of 8`.
+    pub progress: fn(usize, usize) -> String,
+    /// Buttons.
+    pub button: Buttons,
+    /// The first screen.
+    pub start: Start,
+    /// The frame's screen.
+    pub frame: Frame,
+    /// The four dimensions' screens.
+    pub dimension: fn(Dimension) -> DimensionText,
+    /// What each place means, under its label.
+    pub place: fn(Spot) -> &'static str,
+    /// A reading's field.
+    pub field: FieldText,
+    /// The screen of one more reading.
+    pub proof: Proof,
+    /// The check.
+    pub check: Check,
+    /// The order.
+    pub send: Send,
+    /// An order that was sent.
+    pub opened: Opened,
+    /// The heading of the share sheet.
+    pub order: &'static str,
+}
+
+/// What is written on buttons.
+#[derive(Debug)]
+pub struct Buttons {
+    /// To the next screen.
+    pub next: &'static str,
+    /// To the next screen although a question stands.
+    pub next_all_the_same: &'static str,
+    /// To the screen before.
+    pub back: &'static str,
+    /// To a field, and back.
+    pub change: &'static str,
+    /// To a field, to take the reading anew.
+    pub read_again: &'static str,
+    /// Leave out a reading that was offered.
+    pub skip: &'static str,
+    /// Put a suggestion into the field.
+    pub use_text: fn(&str) -> String,
+    /// The keyboard with letters.
+    pub letters: &'static str,
+    /// The keyboard with numbers.
+    pub numbers: &'static str,
+    /// Put the link on the clipboard.
+    pub copy: &'static str,
+    /// Open the share sheet.
+    pub share: &'static str,
+    /// Print the order.
+    pub print: &'static str,
+    /// A new survey.
+    pub restart: &'static str,
+}
+
+/// The first screen.
+#[derive(Debug)]
+pub struct Start {
+    /// Heading.
+    pub heading: &'static str,
+    /// What will happen.
+    pub lede: &'static str,
+    /// Heading of what to bring.
+    pub bring_heading: &'static str,
+    /// What to bring.
+    pub bring: [&'static str; 4],
+    /// Heading of the cautions.
+    pub caution_heading: &'static str,
+    /// The cautions.
+    pub cautions: [&'static str; 5],
+    /// Which unit the tape has.
+    pub unit: &'static str,
+    /// Inches and sixteenths.
+    pub inches: &'static str,
+    /// Millimetres.
+    pub millimetres: &'static str,
+    /// What becomes of what is typed.
+    pub privacy: &'static str,
+    /// To the first question.
+    pub begin: &'static str,
+    /// To the first question, when something has been typed already.
+    pub go_on: &'static str,
+    /// Where somebody else's order is opened.
+    pub open_heading: &'static str,
+}
+
+/// The frame's screen.
+#[derive(Debug)]
+pub struct Frame {
+    /// Heading.
+    pub heading: &'static str,
+    /// What it is for.
+    pub lede: &'static str,
+    /// Whether the old door is still in.
+    pub old_door: &'static str,
+    /// What to mind if it is.
+    pub old_door_caution: &'static str,
+    /// Whether the frame is as it will stay.
+    pub prepared: &'static str,
+    /// Yes.
+    pub yes: &'static str,
+    /// No.
+    pub no: &'static str,
+    /// It will stay as it is.
+    pub prepared_yes: &'static str,
+    /// It may have to be built up.
+    pub prepared_no: &'static str,
+    /// The minimums.
+    pub minimums: fn(post: &str, header: &str) -> String,
+    /// Welding.
+    pub weld_caution: &'static str,
+    /// Heading of what has to be built.
+    pub build_heading: &'static str,
+}
+
+/// One dimension's screen.
+#[derive(Debug)]
+pub struct DimensionText {
+    /// From where to where.
+    pub lede: &'static str,
+    /// What the second and third place buy.
+    pub places: &'static str,
+    /// Heading of what goes wrong.
+    pub wrong_heading: &'static str,
+    /// What people get wrong.
+    pub wrong: &'static [&'static str],
+    /// What to mind, where it may hurt.
+    pub caution: Option<&'static str>,
+}
+
+/// A reading's field.
+#[derive(Debug)]
+pub struct FieldText {
+    /// How a reading may be typed.
+    pub hint_inch: &'static str,
+    /// The same for millimetres.
+    pub hint_millimetre: &'static str,
+    /// Heading of the summary of what stands against going on.
+    pub problems: &'static str,
+    /// Heading of the summary where there are only questions.
+    pub questions: &'static str,
+    /// The keys beside the field, as a group.
+    pub keys: &'static str,
+    /// Beside the tape picture.
+    pub tape: &'static str,
+}
+
+/// The screen of one more reading.
+#[derive(Debug)]
+pub struct Proof {
+    /// Heading over a closing reading.
+    pub heading: &'static str,
+    /// Heading over a repeat.
+    pub again_heading: &'static str,
+    /// How a repeat is taken.
+    pub again: &'static str,
+    /// What is typed in the first reading's place while a repeat is taken.
+    pub hidden: &'static str,
+    /// An empty field.
+    pub empty: &'static str,
+}
+
+/// The check.
+#[derive(Debug)]
+pub struct Check {
+    /// Heading.
+    pub heading: &'static str,
+    /// Over the four numbers.
+    pub numbers: &'static str,
+    /// Why the number is what it is: how many readings, where the tightest is.
+    pub tightest: fn(count: usize, place: &str, reading: &str) -> String,
+    /// Why it is that, where something is built on.
+    pub as_found: fn(&str) -> String,
+    /// No number yet.
+    pub not_read: &'static str,
+    /// Rounding.
+    pub rounding: fn(step: &str) -> String,
+    /// To be measured again after building.
+    pub remeasure: &'static str,
+    /// Over the readings.
+    pub readings: &'static str,
+    /// A reading that was replaced.
+    pub struck: &'static str,
+    /// Over the findings.
+    pub findings: &'static str,
+    /// Nothing found.
+    pub clear: &'static str,
+    /// The checkbox of a question.
+    pub confirm: &'static str,
+    /// Confirmed in an opened order.
+    pub confirmed: &'static str,
+    /// To the order.
+    pub send: &'static str,
+    /// The three verdicts in words.
+    pub verdict: [&'static str; 3],
+}
+
+/// The order.
+#[derive(Debug)]
+pub struct Send {
+    /// Heading.
+    pub heading: &'static str,
+    /// What to do with it.
+    pub lede: &'static str,
+    /// Which truck.
+    pub vehicle: &'static str,
+    /// A note.
+    pub note: &'static str,
+    /// How to be reached.
+    pub contact: &'static str,
+    /// May be left empty.
+    pub optional: &'static str,
+    /// The link.
+    pub link: &'static str,
+    /// The link is the lasting record.
+    pub lasting: &'static str,
+    /// Copied.
+    pub copied: &'static str,
+    /// Not copied.
+    pub not_copied: &'static str,
+    /// Nothing can be sent yet.
+    pub not_yet: &'static str,
+}
+
+/// An order that was sent.
+#[derive(Debug)]
+pub struct Opened {
+    /// Heading.
+    pub heading: &'static str,
+    /// Every rule was run again here.
+    pub lede: &'static str,
+    /// What the writer was told does not agree with what is found here.
+    pub disagrees: fn(&str, &str) -> String,
+    /// Heading over a link that could not be read.
+    pub damaged: &'static str,
+    /// Make it the draft.
+    pub adopt: &'static str,
+    /// It would take the place of what is typed here.
+    pub adopt_replaces: &'static str,
+    /// To one's own survey.
+    pub own: &'static str,
+    /// Written on.
+    pub written: fn(&str) -> String,
+    /// Old door.
+    pub old_door: fn(bool) -> &'static str,
+    /// Frame prepared or as found.
+    pub frame: fn(bool) -> &'static str,
+}

@@ -1,0 +1,135 @@
+//! `update`: what an event makes of the model, and what it asks of the browser.
+
+mod walk;
+
+use crate::draft::keep;
+use crate::effect::Effect;
+use crate::event::{Action, Event, Key};
+use crate::field::Field;
+use crate::model::{Model, confirm_key, confirmation};
+use crate::step::Step;
+use hangtrue_core::{Unit, keypad};
+
+/// Takes `event` into `model`; the effects are to be carried out after drawing.
+pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
+    match event {
+        Event::Input { name, value } => input(model, &name, &value),
+        Event::Focus(name) => {
+            if let Some(field) = Field::from_name(&name) {
+                model.active = Some(field);
+            }
+            Vec::new()
+        }
+        Event::Press(code) => Action::from_code(&code).map_or_else(Vec::new, |a| act(model, a)),
+        Event::Navigate(fragment) => walk::navigate(model, &fragment),
+        Event::Open(text) => walk::open(model, &text),
+        Event::Settled => {
+            model.spoken = walk::spoken(model);
+            Vec::new()
+        }
+        Event::Copied(worked) => {
+            model.copied = Some(worked);
+            Vec::new()
+        }
+    }
+}
+
+fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    if let Some(field) = Field::from_name(name) {
+        return type_in(model, field, value);
+    }
+    let order = &mut model.order;
+    match (name, value) {
+        ("unit", key) => {
+            if let Some(unit) = Unit::from_key(key) {
+                order.survey.set_unit(unit);
+            }
+        }
+        ("prepared", answer) => order.survey.prepared = answer == "yes",
+        ("old-door", answer) => order.old_door_in = Some(answer == "yes"),
+        ("vehicle", text) => text.clone_into(&mut order.vehicle),
+        ("note", text) => text.clone_into(&mut order.note),
+        ("contact", text) => text.clone_into(&mut order.contact),
+        _ => return Vec::new(),
+    }
+    model.copied = None;
+    keep(model).into_iter().collect()
+}
+
+/// A reading's field now holds `text`. What had been confirmed of it no longer is.
+fn type_in(model: &mut Model, field: Field, text: &str) -> Vec<Effect> {
+    if model.typed(field) == text {
+        return Vec::new();
+    }
+    model.order.survey.set(field.spot, field.index, text);
+    model.active = Some(field);
+    model.copied = None;
+    let report = model.report();
+    let still: Vec<_> = report.findings.iter().map(confirmation).collect();
+    model
+        .order
+        .confirmed
+        .retain(|confirmed| confirmed.spot != Some(field.spot) && still.contains(confirmed));
+    keep(model).into_iter().chain([Effect::Settle]).collect()
+}
+
+fn act(model: &mut Model, action: Action) -> Vec<Effect> {
+    match action {
+        Action::Next => walk::next(model),
+        Action::Back => walk::back(model),
+        Action::Go(step) => walk::go(model, step),
+        Action::Change(field) => walk::change(model, field),
+        Action::Focus(field) => vec![Effect::Focus(field.name())],
+        Action::Key(key) => press(model, key),
+        Action::Letters => {
+            model.letters = !model.letters;
+            model.active.map_or_else(Vec::new, |field| vec![Effect::Focus(field.name())])
+        }
+        Action::Use(field, text) => {
+            let mut effects = type_in(model, field, &text);
+            effects.push(Effect::Focus(field.name()));
+            effects
+        }
+        Action::Confirm(key) => confirm(model, &key),
+        Action::Reread(field) => walk::reread(model, field),
+        Action::Skip => walk::skip(model),
+        Action::Copy => walk::link(model).map_or_else(Vec::new, |link| vec![Effect::Copy(link)]),
+        Action::Share => walk::share(model),
+        Action::Print => vec![Effect::Print],
+        Action::Adopt => walk::adopt(model),
+        Action::Restart => walk::restart(model),
+    }
+}
+
+/// A key beside the field that has the focus.
+fn press(model: &mut Model, key: Key) -> Vec<Effect> {
+    let spots = model.step.spots();
+    let Some(field) = model.active.or_else(|| spots.first().copied().map(Field::first)) else {
+        return Vec::new();
+    };
+    let unit = model.order.survey.unit;
+    let text = model.typed(field);
+    let changed = match key {
+        Key::Eighths(n) => keypad::set_eighths(text, unit, n),
+        Key::Nudge(by) => keypad::nudge(text, unit, by),
+    };
+    changed.map_or_else(Vec::new, |text| type_in(model, field, &text))
+}
+
+/// Confirms the finding of `key`, or takes that back. Only what was found can be confirmed.
+fn confirm(model: &mut Model, key: &str) -> Vec<Effect> {
+    let report = model.report();
+    let found = report.findings.iter().map(confirmation).find(|c| confirm_key(c) == key);
+    let Some(found) = found else { return Vec::new() };
+    let confirmed = &mut model.order.confirmed;
+    match confirmed.iter().position(|c| *c == found) {
+        Some(at) => {
+            confirmed.remove(at);
+        }
+        None => confirmed.push(found),
+    }
+    if model.step != Step::Check {
+        model.told = false;
+    }
+    keep(model).into_iter().collect()
+}

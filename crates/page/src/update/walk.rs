@@ -1,0 +1,176 @@
+//! From screen to screen.
+
+use crate::draft::keep;
+use crate::effect::Effect;
+use crate::field::Field;
+use crate::model::{Environment, Model};
+use crate::problems::{Problem, problems};
+use crate::step::Step;
+use crate::text::TEXT;
+use hangtrue_core::Spot;
+
+/// Continue: to the next screen, or to what stands against it.
+pub(super) fn next(model: &mut Model) -> Vec<Effect> {
+    let problems = problems(model, &model.report());
+    let blocked = problems.iter().any(Problem::blocks) || model.step == Step::Check;
+    let blank = model.step == Step::Proof
+        && model.proof.is_some_and(|field| model.typed(field).trim().is_empty());
+    // A question is put once; Continue again is the answer that it is right.
+    let asked = model.told && !blocked;
+    if blank || !(problems.is_empty() || asked) {
+        model.told = true;
+        return vec![Effect::Focus("problems".to_owned())];
+    }
+    if let Some(step) = model.back_to.take() {
+        return go(model, step);
+    }
+    if model.step == Step::Bow || model.step == Step::Proof {
+        return prove(model);
+    }
+    model.step.next().map_or_else(Vec::new, |step| go(model, step))
+}
+
+/// To the next reading that is worth taking, or to the check where none is.
+fn prove(model: &mut Model) -> Vec<Effect> {
+    model.proof = next_proof(model);
+    go(model, if model.proof.is_some() { Step::Proof } else { Step::Check })
+}
+
+/// The next reading worth its minute that has been neither taken nor left out.
+fn next_proof(_model: &Model) -> Option<Field> {
+    None
+}
+
+/// Leaves out the reading that is offered.
+pub(super) fn skip(model: &mut Model) -> Vec<Effect> {
+    model.skipped.extend(model.proof.take());
+    match model.back_to.take() {
+        Some(step) => go(model, step),
+        None => prove(model),
+    }
+}
+
+/// To `step`, as a new entry in the history.
+pub(super) fn go(model: &mut Model, step: Step) -> Vec<Effect> {
+    show(model, step);
+    [Effect::Push(step), Effect::Top].into_iter().chain(keep(model)).collect()
+}
+
+fn show(model: &mut Model, step: Step) {
+    model.step = step;
+    model.told = false;
+    model.copied = None;
+    model.spoken = String::new();
+    model.active = match step {
+        Step::Proof => model.proof,
+        _ => None,
+    };
+}
+
+/// Back is the browser's own back: it never loses anything.
+pub(super) fn back(_model: &mut Model) -> Vec<Effect> {
+    vec![Effect::Back]
+}
+
+/// To the field, and Continue from there comes back here.
+pub(super) fn change(model: &mut Model, field: Field) -> Vec<Effect> {
+    let here = model.step;
+    let step = Step::of(field.spot);
+    if step == here {
+        return vec![Effect::Focus(field.name())];
+    }
+    // A repeat is taken on a screen that hides the first reading.
+    let proof = step == Step::Proof || field.index > 0;
+    if proof {
+        model.proof = Some(field);
+    }
+    show(model, if proof { Step::Proof } else { step });
+    model.back_to = Some(here);
+    model.active = Some(field);
+    [Effect::Push(model.step), Effect::Focus(field.name())].into_iter().chain(keep(model)).collect()
+}
+
+/// Strikes the reading in `field` and asks for another at the same spot.
+pub(super) fn reread(model: &mut Model, field: Field) -> Vec<Effect> {
+    let entries = model.order.survey.entries_mut(field.spot);
+    let Some(entry) = entries.get_mut(field.index) else { return Vec::new() };
+    entry.struck = true;
+    let index = entries.len();
+    change(model, Field { spot: field.spot, index })
+}
+
+/// The browser went to `fragment`.
+pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
+    let Some(step) = fragment.strip_prefix('/').and_then(Step::from_slug) else {
+        return if fragment.is_empty() {
+            show(model, Step::Start);
+            vec![Effect::Top]
+        } else {
+            open(model, fragment)
+        };
+    };
+    if (step == Step::Opened && model.opened.is_none())
+        || (step == Step::Proof && model.proof.is_none())
+    {
+        show(model, Step::Check);
+        return vec![Effect::Replace(Step::Check, None), Effect::Top];
+    }
+    show(model, step);
+    model.back_to = None;
+    [Effect::Top].into_iter().chain(keep(model)).collect()
+}
+
+/// Opens an order that was sent. The draft is not touched.
+pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
+    let payload = hangtrue_link::find(text);
+    let kept = payload.as_ref().map_or_else(|_| text.to_owned(), Clone::clone);
+    model.opened = Some(payload.and_then(|payload| hangtrue_link::decode(&payload)));
+    show(model, Step::Opened);
+    // The address is cleared, so that nobody shares it by accident; the history
+    // entry keeps the payload for a reload.
+    vec![Effect::Replace(Step::Opened, Some(kept)), Effect::Top]
+}
+
+/// Makes the opened order the draft, in place of what was typed here.
+pub(super) fn adopt(model: &mut Model) -> Vec<Effect> {
+    let Some(Ok(order)) = model.opened.take() else { return Vec::new() };
+    model.order = order;
+    model.order.confirmed.clear();
+    go(model, Step::Check)
+}
+
+/// Begins again with nothing typed.
+pub(super) fn restart(model: &mut Model) -> Vec<Effect> {
+    let unit = model.order.survey.unit;
+    let environment: Environment = model.environment.clone();
+    *model = Model::new(environment);
+    model.order.survey.unit = unit;
+    show(model, Step::Start);
+    vec![Effect::Forget, Effect::Push(Step::Start), Effect::Top]
+}
+
+/// The link of the order, if nothing stands against sending it.
+pub(super) fn link(model: &Model) -> Option<String> {
+    let report = model.report();
+    let sent = model.against(&report).is_empty();
+    let order = sent.then(|| model.sent(report.verdict))?;
+    hangtrue_link::url(&model.environment.base, &order).ok()
+}
+
+/// Hands the link to the share sheet.
+pub(super) fn share(model: &Model) -> Vec<Effect> {
+    let Some(url) = link(model) else { return Vec::new() };
+    vec![Effect::Share { title: TEXT.order.to_owned(), text: TEXT.order.to_owned(), url }]
+}
+
+/// What the live region says of the field that has the focus.
+pub(super) fn spoken(model: &Model) -> String {
+    let Some(field) = model.active else { return String::new() };
+    let entry = model.order.survey.entries(field.spot).get(field.index);
+    let Some(length) = entry.and_then(|entry| entry.read.as_ref().ok().copied()) else {
+        return String::new();
+    };
+    let unit = model.order.survey.unit;
+    let spot: Spot = field.spot;
+    [model.speaker().place(spot), ": ", &length.text(unit)].concat()
+}

@@ -1,0 +1,52 @@
+//! All readings, what the order will say and why, every finding.
+
+use super::{Scene, frame, order, parts, problems};
+use crate::text::TEXT;
+use hangtrue_core::check::Verdict;
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.check;
+    let unit = scene.model.order.survey.unit;
+    let step = scene.model.profile.step.unwrap_or(unit.step());
+    html! {
+        form data-act="next" {
+            (parts::heading(text.heading))
+            (verdict(scene.report.verdict))
+            (problems::summary(scene))
+            div.columns {
+                section {
+                    h2 { (text.numbers) }
+                    (order::numbers(scene))
+                    p.hint { ((text.rounding)(&step.text(unit))) }
+                    (frame::to_be_built(scene))
+                }
+                section {
+                    h2 { (text.findings) }
+                    @if scene.report.findings.is_empty() { p { (text.clear) } }
+                    (order::findings(scene, true))
+                }
+            }
+            section {
+                h2 { (text.readings) }
+                (order::readings(scene, true))
+            }
+            (parts::submit(text.send))
+        }
+    }
+}
+
+/// The verdict in one word, with a shape of its own so that it is not told by colour alone.
+pub(super) fn verdict(verdict: Verdict) -> Markup {
+    html! { p class={ "verdict " (verdict.key()) } { (word(verdict)) } }
+}
+
+/// The verdict's word.
+pub(super) const fn word(verdict: Verdict) -> &'static str {
+    let [clear, recheck, stop] = TEXT.check.verdict;
+    match verdict {
+        Verdict::Clear => clear,
+        Verdict::Recheck => recheck,
+        Verdict::Stop => stop,
+    }
+}

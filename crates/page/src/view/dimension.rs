@@ -1,0 +1,65 @@
+//! One of the four order dimensions.
+
+use super::{Scene, frame, parts, picture, problems, reading};
+use crate::field::Field;
+use crate::problems::Problem;
+use crate::text::TEXT;
+use hangtrue_core::{Dimension, Spot, Unit};
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let model = scene.model;
+    let Some(dimension) = model.step.dimension() else { return html! {} };
+    let text = (TEXT.dimension)(dimension);
+    let spots = dimension.spots();
+    let active = model.active.unwrap_or(Field::first(spots[0]));
+    let asked: &[Spot] = if model.active.is_some() { &[active.spot] } else { &spots };
+    let only_questions = !scene.problems.is_empty() && !scene.problems.iter().any(Problem::blocks);
+    html! {
+        form.two data-act="next" {
+            div.ask {
+                (parts::heading(&capital(model.speaker().dimension(dimension))))
+                p.lede { (text.lede) }
+                (problems::summary(scene))
+            }
+            (picture::spots(scene, asked))
+            div.readings {
+                p.hint {
+                    (match model.order.survey.unit {
+                        Unit::Inch => TEXT.field.hint_inch,
+                        Unit::Millimetre => TEXT.field.hint_millimetre,
+                    })
+                }
+                @for spot in spots {
+                    @let field = current(scene, spot);
+                    (reading::field(scene, field, field.spot == active.spot))
+                }
+                p.hint { (text.places) }
+            }
+            @if dimension == Dimension::Header { (frame::to_be_built(scene)) }
+            (parts::submit(if only_questions {
+                TEXT.button.next_all_the_same
+            } else {
+                TEXT.button.next
+            }))
+            section.wrong {
+                h2 { (text.wrong_heading) }
+                ul { @for item in text.wrong { li { (item) } } }
+                @if let Some(caution) = text.caution { (parts::caution(caution)) }
+            }
+        }
+    }
+}
+
+/// The field of the reading that counts at `spot`: the first that is not struck.
+fn current(scene: Scene<'_>, spot: Spot) -> Field {
+    let entries = scene.model.order.survey.entries(spot);
+    let index = entries.iter().position(|entry| !entry.struck).unwrap_or(entries.len());
+    Field { spot, index }
+}
+
+/// The first letter in upper case.
+pub(super) fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}

@@ -1,0 +1,72 @@
+//! Whether the frame can take a door.
+
+use super::{Scene, parts, picture, problems, reading};
+use crate::field::Field;
+use crate::step::Step;
+use crate::text::TEXT;
+use hangtrue_core::Length;
+use hangtrue_core::bounds::{HEADER_LEAST, POST_LEAST};
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.frame;
+    let model = scene.model;
+    let yes_no = |answer: bool| if answer { "yes" } else { "no" };
+    let least = |least: Option<Length>| least.unwrap_or(Length::ZERO).text(model.order.survey.unit);
+    let spots = Step::Frame.spots();
+    html! {
+        form.two data-act="next" {
+            div.ask {
+                (parts::heading(text.heading))
+                p.lede { (text.lede) }
+                (problems::summary(scene))
+                (parts::choice(
+                    "old-door",
+                    text.old_door,
+                    &[("yes", text.yes), ("no", text.no)],
+                    model.order.old_door_in.map(yes_no),
+                ))
+                @if model.order.old_door_in == Some(true) {
+                    (parts::caution(text.old_door_caution))
+                }
+                (parts::choice(
+                    "prepared",
+                    text.prepared,
+                    &[("yes", text.prepared_yes), ("no", text.prepared_no)],
+                    Some(yes_no(model.order.survey.prepared)),
+                ))
+                p.hint { ((text.minimums)(&least(POST_LEAST.least), &least(HEADER_LEAST.least))) }
+            }
+            (picture::spots(scene, &spots))
+            div.readings {
+                @for spot in &spots {
+                    @let field = Field::first(*spot);
+                    (reading::field(scene, field, model.active == Some(field)))
+                }
+            }
+            (to_be_built(scene))
+            (parts::submit(TEXT.button.next))
+        }
+    }
+}
+
+/// What has to be built, and which ordered numbers that changes; nothing if nothing has.
+pub(super) fn to_be_built(scene: Scene<'_>) -> Markup {
+    let speaker = scene.model.speaker();
+    let notes = scene.report.findings.iter().filter(|finding| {
+        matches!(finding.rule, "shallow-header" | "narrow-post")
+            && !scene.model.order.survey.prepared
+    });
+    html! {
+        @if scene.report.preparation.needed() {
+            section.build {
+                h2 { (TEXT.frame.build_heading) }
+                @for finding in notes {
+                    p { (speaker.say(&finding.message)) }
+                    @for hint in &finding.hints { p { (speaker.say(hint)) } }
+                }
+                (parts::caution(TEXT.frame.weld_caution))
+            }
+        }
+    }
+}

@@ -1,0 +1,93 @@
+//! `view`: what the model looks like, as markup.
+
+mod check;
+mod dimension;
+mod frame;
+mod opened;
+mod order;
+mod parts;
+mod picture;
+mod problems;
+mod proof;
+mod reading;
+mod send;
+mod start;
+
+use crate::model::{Environment, Model};
+use crate::problems::{Problem, problems};
+use crate::step::Step;
+use crate::text::TEXT;
+use hangtrue_core::check::Report;
+use maud::{Markup, html};
+
+/// What a screen is drawn from: the model, and what follows from it once.
+#[derive(Clone, Copy)]
+struct Scene<'a> {
+    model: &'a Model,
+    report: &'a Report,
+    /// What stands against going on; empty until Continue was pressed.
+    problems: &'a [Problem],
+}
+
+/// The whole screen as markup. The same model gives the same markup.
+#[must_use]
+pub fn view(model: &Model) -> String {
+    let report = model.report();
+    let problems = if model.told { problems(model, &report) } else { Vec::new() };
+    let scene = Scene { model, report: &report, problems: &problems };
+    let body = match model.step {
+        Step::Start => start::view(scene),
+        Step::Frame => frame::view(scene),
+        Step::Width | Step::Height | Step::Header | Step::Bow => dimension::view(scene),
+        Step::Proof => proof::view(scene),
+        Step::Check => check::view(scene),
+        Step::Send => send::view(scene),
+        Step::Opened => opened::view(scene),
+    };
+    page(scene, &body).into_string()
+}
+
+/// The first screen of a new survey: what the page shows before any script has run.
+#[must_use]
+pub fn first_screen() -> String {
+    view(&Model::new(Environment::default()))
+}
+
+fn page(scene: Scene<'_>, body: &Markup) -> Markup {
+    let step = scene.model.step;
+    html! {
+        header.top {
+            @if step.back().is_some() {
+                (parts::quiet("back", TEXT.button.back))
+            } @else {
+                span.name { "Hangtrue" }
+            }
+            @if let Some((at, of)) = progress(step) {
+                div.progress {
+                    span { ((TEXT.progress)(at, of)) }
+                    progress value=(at) max=(of) aria-hidden="true" {}
+                }
+            }
+        }
+        main #main class={ "step-" (step.slug()) } {
+            (body)
+        }
+        p.visually-hidden #spoken role="status" aria-live="polite" { (scene.model.spoken) }
+    }
+}
+
+/// Which question this is, of how many; one more reading counts with the bows.
+fn progress(step: Step) -> Option<(usize, usize)> {
+    let at = match step {
+        Step::Start | Step::Opened => return None,
+        Step::Frame => 1,
+        Step::Width => 2,
+        Step::Height => 3,
+        Step::Header => 4,
+        Step::Bow => 5,
+        Step::Proof => 6,
+        Step::Check => 7,
+        Step::Send => 8,
+    };
+    Some((at, 8))
+}

@@ -1,0 +1,76 @@
+//! An order that somebody sent.
+
+use super::{Scene, check, frame, order, parts};
+use crate::event::Action;
+use crate::model::Model;
+use crate::step::Step;
+use crate::text::TEXT;
+use hangtrue_core::order::{Date, Order};
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    match &scene.model.opened {
+        Some(Ok(order)) => whole(scene.model, order),
+        Some(Err(error)) => html! {
+            @let advice = hangtrue_link::say::link(scene.model.speaker().language, *error);
+            (parts::heading(TEXT.opened.damaged))
+            p.lede { (advice.what) " " (advice.ask) }
+            p { (parts::to(Step::Start, TEXT.start.heading)) }
+        },
+        None => html! { p { (parts::to(Step::Start, TEXT.start.heading)) } },
+    }
+}
+
+fn whole(model: &Model, order: &Order) -> Markup {
+    let text = &TEXT.opened;
+    // The opened order in the place of the draft, for this screen alone.
+    let shown = Model { order: order.clone(), ..model.clone() };
+    let report = shown.report();
+    let scene = Scene { model: &shown, report: &report, problems: &[] };
+    html! {
+        form data-act="adopt" {
+            (parts::heading(text.heading))
+            (check::verdict(report.verdict))
+            p.lede { (text.lede) }
+            @if order.claimed != report.verdict {
+                p.summary.stop {
+                    ((text.disagrees)(check::word(order.claimed), check::word(report.verdict)))
+                }
+            }
+            (particulars(order))
+            (order::numbers(scene))
+            (frame::to_be_built(scene))
+            (order::findings(scene, false))
+            section {
+                h2 { (TEXT.check.readings) }
+                (order::readings(scene, false))
+            }
+            @if model.has_draft() { p.hint { (text.adopt_replaces) } }
+            div.actions {
+                (parts::submit(text.adopt))
+                (parts::button(&Action::Print, TEXT.button.print))
+                @if model.has_draft() { (parts::to(Step::Check, text.own)) }
+            }
+        }
+    }
+}
+
+fn particulars(order: &Order) -> Markup {
+    let text = &TEXT.opened;
+    html! {
+        ul.particulars {
+            @if !order.vehicle.is_empty() { li { strong { (order.vehicle) } } }
+            @if !order.note.is_empty() { li { (order.note) } }
+            @if !order.contact.is_empty() { li { (order.contact) } }
+            @if let Some(date) = order.date { li { ((text.written)(&day(date))) } }
+            li { ((text.frame)(order.survey.prepared)) }
+            @if let Some(still_in) = order.old_door_in { li { ((text.old_door)(still_in)) } }
+        }
+    }
+}
+
+/// The day as ISO 8601 writes it: the one form that no language reads differently.
+fn day(date: Date) -> String {
+    let two = |n: u8| if n < 10 { format!("0{n}") } else { n.to_string() };
+    [date.year.to_string(), two(date.month), two(date.day)].join("-")
+}

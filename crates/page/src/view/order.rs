@@ -1,0 +1,127 @@
+//! The four numbers large, every reading, every finding: shared by the check, the
+//! order and an opened order.
+
+use super::Scene;
+use super::dimension::capital;
+use crate::event::Action;
+use crate::field::Field;
+use crate::model::{confirm_key, confirmation};
+use crate::text::TEXT;
+use hangtrue_core::order::Number;
+use hangtrue_core::{Dimension, Entry, Finding, Severity, Spot};
+use maud::{Markup, html};
+
+/// The four numbers, each with why it is what it is.
+pub(super) fn numbers(scene: Scene<'_>) -> Markup {
+    let speaker = scene.model.speaker();
+    let unit = scene.model.order.survey.unit;
+    html! {
+        dl.numbers {
+            @for dimension in Dimension::ALL {
+                div {
+                    dt { (speaker.dimension(dimension)) }
+                    @if let Some(number) = scene.report.numbers.get(dimension) {
+                        dd.value { (number.ordered.text(unit)) }
+                        dd.why { (why(scene, number)) }
+                    } @else {
+                        dd.value.none { (TEXT.check.not_read) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn why(scene: Scene<'_>, number: &Number) -> Markup {
+    let survey = &scene.model.order.survey;
+    let count = survey.of(number.dimension).count();
+    let place = scene.model.speaker().place(number.spot);
+    let found = number.as_found.text(survey.unit);
+    let changed = scene.report.preparation.change(number.dimension) != hangtrue_core::Length::ZERO;
+    html! {
+        ((TEXT.check.tightest)(count, place, &found))
+        @if changed {
+            " · " ((TEXT.check.as_found)(&found)) ". "
+            strong { (TEXT.check.remeasure) }
+        }
+    }
+}
+
+/// Every reading as it was typed, struck ones struck; with a way to change each
+/// where `change` says so.
+pub(super) fn readings(scene: Scene<'_>, change: bool) -> Markup {
+    let speaker = scene.model.speaker();
+    let survey = &scene.model.order.survey;
+    let read = Spot::ALL.into_iter().filter(|spot| !survey.entries(*spot).is_empty());
+    html! {
+        ul.read {
+            @for spot in read {
+                @for (index, entry) in survey.entries(spot).iter().enumerate() {
+                    li.struck[entry.struck] {
+                        span.spot { (capital(speaker.spot(spot))) }
+                        (typed(scene, entry))
+                        @if change && !entry.struck {
+                            (super::parts::quiet_about(
+                                &Action::Change(Field { spot, index }),
+                                TEXT.button.change,
+                                speaker.spot(spot),
+                            ))
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn typed(scene: Scene<'_>, entry: &Entry) -> Markup {
+    let unit = scene.model.order.survey.unit;
+    html! {
+        span.typed {
+            @match (&entry.read, entry.struck) {
+                (_, true) => { del { (entry.text) } " " small { (TEXT.check.struck) } }
+                (Ok(length), false) => (length.text(unit)),
+                (Err(_), false) => (entry.text),
+            }
+        }
+    }
+}
+
+/// Every finding; a question has a checkbox where `ask` says so.
+pub(super) fn findings(scene: Scene<'_>, ask: bool) -> Markup {
+    html! {
+        ul.findings {
+            @for finding in &scene.report.findings {
+                li class=(finding.severity.key()) { (one(scene, finding, ask)) }
+            }
+        }
+    }
+}
+
+fn one(scene: Scene<'_>, finding: &Finding, ask: bool) -> Markup {
+    let speaker = scene.model.speaker();
+    let key = confirm_key(&confirmation(finding));
+    let recheck = finding.severity == Severity::Recheck;
+    let confirmed = scene.model.confirmed(finding);
+    html! {
+        p.what { (speaker.say(&finding.message)) }
+        @for hint in &finding.hints { p.hint { (speaker.say(hint)) } }
+        @if ask {
+            @if let Some(spot) = finding.spots.first().filter(|_| finding.severity > Severity::Note) {
+                (super::parts::quiet_about(
+                    &Action::Reread(Field::first(*spot)),
+                    TEXT.button.read_again,
+                    speaker.spot(*spot),
+                ))
+            }
+            @if recheck {
+                label.confirm {
+                    input type="checkbox" data-act=(Action::Confirm(key).code()) checked[confirmed];
+                    span { (TEXT.check.confirm) }
+                }
+            }
+        } @else if confirmed {
+            p.hint { (TEXT.check.confirmed) }
+        }
+    }
+}

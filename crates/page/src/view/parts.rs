@@ -1,0 +1,74 @@
+//! The small parts that every screen is made of.
+
+use crate::event::Action;
+use crate::step::Step;
+use maud::{Markup, html};
+
+/// The screen's one question, which takes the focus when the screen changes.
+pub(super) fn heading(text: &str) -> Markup {
+    html! { h1 #heading tabindex="-1" { (text) } }
+}
+
+/// The button that sends the form.
+pub(super) fn submit(text: &str) -> Markup {
+    html! { button.primary type="submit" { (text) } }
+}
+
+/// A button of its own.
+pub(super) fn button(action: &Action, text: &str) -> Markup {
+    html! { button type="button" data-act=(action.code()) { (text) } }
+}
+
+/// A button that looks like a link.
+pub(super) fn quiet(code: &str, text: &str) -> Markup {
+    html! { button.quiet type="button" data-act=(code) { (text) } }
+}
+
+/// A quiet button whose name says what it is about.
+pub(super) fn quiet_about(action: &Action, text: &str, about: &str) -> Markup {
+    html! {
+        button.quiet type="button" data-act=(action.code()) {
+            (text) span.visually-hidden { " " (about) }
+        }
+    }
+}
+
+/// A link to a screen.
+pub(super) fn to(step: Step, text: &str) -> Markup {
+    html! { a href={ "#/" (step.slug()) } { (text) } }
+}
+
+/// What to mind, where it may hurt.
+pub(super) fn caution(text: &str) -> Markup {
+    html! { p.caution { (text) } }
+}
+
+/// A choice of a few, of which one is taken.
+pub(super) fn choice(
+    name: &str,
+    question: &str,
+    options: &[(&str, &str)],
+    chosen: Option<&str>,
+) -> Markup {
+    html! {
+        fieldset.choice {
+            legend { (question) }
+            @for (value, label) in options {
+                label {
+                    input type="radio" name=(name) value=(value) checked[chosen == Some(*value)];
+                    span { (label) }
+                }
+            }
+        }
+    }
+}
+
+/// A field for a line of text that is no reading.
+pub(super) fn line(name: &str, label: &str, hint: &str, value: &str) -> Markup {
+    html! {
+        div.line {
+            label for=(name) { (label) " " span.hint { (hint) } }
+            input #(name) type="text" name=(name) value=(value) autocomplete="off" maxlength="200";
+        }
+    }
+}

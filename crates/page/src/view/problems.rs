@@ -1,0 +1,58 @@
+//! The summary of what stands against going on.
+
+use super::Scene;
+use crate::event::Action;
+use crate::problems::Problem;
+use crate::text::TEXT;
+use maud::{Markup, html};
+
+/// The summary, which takes the focus after Continue; nothing where nothing stands.
+pub(super) fn summary(scene: Scene<'_>) -> Markup {
+    let blocks = scene.problems.iter().any(Problem::blocks);
+    html! {
+        @if !scene.problems.is_empty() {
+            section.summary.stop[blocks] #problems tabindex="-1" aria-labelledby="problems-heading" {
+                h2 #problems-heading {
+                    (if blocks { TEXT.field.problems } else { TEXT.field.questions })
+                }
+                ul {
+                    @for problem in scene.problems {
+                        li { (link(scene, problem)) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn link(scene: Scene<'_>, problem: &Problem) -> Markup {
+    let sentence = scene.model.speaker().say(&problem.finding.message);
+    html! {
+        @match problem.field {
+            Some(field) => {
+                button.quiet type="button" data-act=(Action::Change(field).code()) { (sentence) }
+            }
+            None => (sentence),
+        }
+    }
+}
+
+/// One problem with what to do about it, at its field.
+pub(super) fn at_field(scene: Scene<'_>, problem: &Problem) -> Markup {
+    let speaker = scene.model.speaker();
+    html! {
+        div.problem.stop[problem.blocks()] {
+            p.what { (speaker.say(&problem.finding.message)) }
+            @for hint in &problem.finding.hints {
+                p.hint { (speaker.say(hint)) }
+            }
+            @if let Some(field) = problem.field {
+                @for text in problem.suggestions() {
+                    button type="button" data-act=(Action::Use(field, text.to_owned()).code()) {
+                        ((TEXT.button.use_text)(text))
+                    }
+                }
+            }
+        }
+    }
+}

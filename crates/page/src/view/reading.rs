@@ -1,0 +1,69 @@
+//! A reading's field, with its echo in both units, its keys and its tape.
+
+use super::{Scene, picture, problems};
+use crate::event::{Action, keys};
+use crate::field::Field;
+use crate::text::TEXT;
+use hangtrue_core::{Length, Unit};
+use maud::{Markup, html};
+
+/// The field, whole. Keys and tape stand at the active one only.
+pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
+    let name = field.name();
+    let speaker = scene.model.speaker();
+    let place = TEXT.place;
+    let unit = scene.model.order.survey.unit;
+    let entries = scene.model.order.survey.entries(field.spot);
+    let read = entries.get(field.index).and_then(|entry| entry.read.as_ref().ok().copied());
+    let here: Vec<_> =
+        scene.problems.iter().filter(|problem| problem.field == Some(field)).collect();
+    let described = [&name, "-place ", &name, "-echo"].concat();
+    html! {
+        div.reading.active[active].bad[!here.is_empty()] data-key=(name) {
+            label for=(name) { (speaker.place(field.spot)) }
+            p.place id={ (name) "-place" } { (place(field.spot)) }
+            @for problem in &here { (problems::at_field(scene, problem)) }
+            div.entry {
+                input id=(name) name=(name) value=(scene.model.typed(field)) type="text"
+                    inputmode=(if scene.model.letters { "text" } else { "decimal" })
+                    spellcheck="false" autocomplete="off" autocapitalize="off"
+                    autocorrect="off" enterkeyhint="next" maxlength="120"
+                    aria-describedby=(described)
+                    aria-invalid=[(!here.is_empty()).then_some("true")];
+                span.unit aria-hidden="true" { (unit.key()) }
+            }
+            p.echo id={ (name) "-echo" } { (echo(read, unit)) }
+            @if active { (aids(scene, read)) }
+        }
+    }
+}
+
+/// The reading in both units, as it is understood.
+fn echo(read: Option<Length>, unit: Unit) -> Markup {
+    html! {
+        @if let Some(length) = read {
+            b { (length.text(unit)) } " = " (length.text(unit.other()))
+        }
+    }
+}
+
+/// The keys and the tape picture.
+fn aids(scene: Scene<'_>, read: Option<Length>) -> Markup {
+    let unit = scene.model.order.survey.unit;
+    html! {
+        div.keys role="group" aria-label=(TEXT.field.keys) {
+            @for (label, key) in keys(unit) {
+                button type="button" data-act=(Action::Key(key).code()) data-keep-focus { (label) }
+            }
+            button type="button" data-act=(Action::Letters.code()) {
+                (if scene.model.letters { TEXT.button.numbers } else { TEXT.button.letters })
+            }
+        }
+        @if let Some(length) = read {
+            figure.tape {
+                figcaption { (TEXT.field.tape) }
+                (picture::tape(scene, length))
+            }
+        }
+    }
+}

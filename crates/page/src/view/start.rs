@@ -1,0 +1,30 @@
+//! What to bring, the unit, the cautions.
+
+use super::{Scene, parts};
+use crate::text::TEXT;
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.start;
+    let units = [("in", text.inches), ("mm", text.millimetres)];
+    let chosen = scene.model.order.survey.unit.key();
+    html! {
+        form data-act="next" {
+            (parts::heading(text.heading))
+            p.lede { (text.lede) }
+            (parts::choice("unit", text.unit, &units, Some(chosen)))
+            (parts::submit(if scene.model.has_draft() { text.go_on } else { text.begin }))
+            div.columns {
+                section {
+                    h2 { (text.bring_heading) }
+                    ul { @for item in text.bring { li { (item) } } }
+                }
+                section.caution {
+                    h2 { (text.caution_heading) }
+                    ul { @for item in text.cautions { li { (item) } } }
+                }
+            }
+            p.hint { (text.privacy) }
+        }
+    }
+}

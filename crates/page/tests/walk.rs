@@ -1,0 +1,204 @@
+//! The whole walk, without a browser.
+
+use hangtrue_page::core::check::Verdict;
+use hangtrue_page::core::{Dimension, Length, Spot};
+use hangtrue_page::{Effect, Environment, Event, Model, Step, update, view};
+
+fn model() -> Model {
+    Model::new(Environment { base: "https://dealer.example/door/".into(), ..Default::default() })
+}
+
+fn type_in(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    update(model, Event::Input { name: name.into(), value: value.into() })
+}
+
+fn press(model: &mut Model, code: &str) -> Vec<Effect> {
+    update(model, Event::Press(code.into()))
+}
+
+/// The readings of an invented truck, one screen after the other, to the check.
+fn to_the_check(model: &mut Model) {
+    press(model, "next");
+    type_in(model, "prepared", "yes");
+    press(model, "next");
+    for (step, name, value) in [
+        (Step::Width, "width.middle", "92 3/16"),
+        (Step::Height, "height.center", "101 1/2"),
+        (Step::Header, "header.center", "9 1/2"),
+        (Step::Bow, "bow.first", "1 1/4"),
+    ] {
+        assert_eq!(model.step, step);
+        type_in(model, name, value);
+        press(model, "next");
+    }
+    while model.step == Step::Proof {
+        press(model, "skip");
+    }
+    assert_eq!(model.step, Step::Check);
+}
+
+#[test]
+fn from_the_start_to_an_order_that_opens_as_the_same_order() {
+    let mut model = model();
+    to_the_check(&mut model);
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Send);
+    let effects = press(&mut model, "copy");
+    let [Effect::Copy(url)] = effects.as_slice() else { panic!("{effects:?}") };
+    assert!(url.starts_with("https://dealer.example/door/#"), "{url}");
+    assert!(view(&model).contains(url.as_str()));
+
+    let mut dealer = Model::new(Environment::default());
+    update(&mut dealer, Event::Open(url.clone()));
+    assert_eq!(dealer.step, Step::Opened);
+    let order = dealer.opened.as_ref().unwrap().as_ref().unwrap();
+    assert_eq!(order.survey, model.order.survey);
+    assert_eq!(order.claimed, Verdict::Clear);
+    for text in ["92 3/16 in", "101 1/2 in", "9 1/2 in", "1 1/4 in"] {
+        assert!(view(&dealer).contains(text), "{text}");
+    }
+}
+
+#[test]
+fn continue_is_stopped_by_nothing_typed_and_the_words_are_the_same_twice() {
+    let mut model = model();
+    press(&mut model, "next");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Width);
+    let sentence = "The post-to-post width has not been read.";
+    assert!(!view(&model).contains(sentence), "errors wait for Continue");
+    let effects = press(&mut model, "next");
+    assert_eq!((model.step, effects), (Step::Width, vec![Effect::Focus("problems".into())]));
+    assert_eq!(view(&model).matches(sentence).count(), 2);
+}
+
+#[test]
+fn a_refused_text_is_kept_and_its_likely_meaning_is_one_press_away() {
+    let mut model = model();
+    update(&mut model, Event::Navigate("/width".into()));
+    type_in(&mut model, "width.low", "961/4");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Width);
+    let screen = view(&model);
+    assert!(screen.contains(r#"value="961/4""#));
+    let code = "use:width.low:96 1/4 in";
+    assert!(screen.contains(code));
+    press(&mut model, code);
+    assert_eq!(
+        model.order.survey.lengths(Spot::WidthLow).next(),
+        Some(Length::from_sixteenths(1540))
+    );
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Height);
+}
+
+#[test]
+fn an_impossible_reading_stops_and_a_questioned_one_passes_the_second_time() {
+    let mut model = model();
+    update(&mut model, Event::Navigate("/width".into()));
+    type_in(&mut model, "width.low", "120");
+    press(&mut model, "next");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Width, "a stop is not passed by asking twice");
+    type_in(&mut model, "width.low", "50");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Width);
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Height);
+}
+
+#[test]
+fn a_question_must_be_confirmed_before_there_is_a_link_and_typing_takes_it_back() {
+    let mut model = model();
+    to_the_check(&mut model);
+    press(&mut model, "change:bow.first");
+    assert_eq!(model.step, Step::Bow);
+    type_in(&mut model, "bow.first", "2 1/2");
+    press(&mut model, "next");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Check, "a change comes back to where it was asked for");
+    assert_eq!(model.report().verdict, Verdict::Recheck);
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Check);
+    press(&mut model, "confirm:unusual-bow:bow.first");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Send);
+    assert_eq!(press(&mut model, "copy").len(), 1);
+    type_in(&mut model, "bow.first", "2 5/8");
+    assert!(model.order.confirmed.is_empty());
+    assert!(press(&mut model, "copy").is_empty(), "no link while a question stands");
+    press(&mut model, "confirm:made-up:bow.first");
+    assert!(model.order.confirmed.is_empty(), "only what was found can be confirmed");
+}
+
+#[test]
+fn the_draft_brings_back_the_same_screen_with_the_same_text() {
+    let mut model = model();
+    update(&mut model, Event::Navigate("/height".into()));
+    let effects = type_in(&mut model, "height.left", "8' 5 1/2\"");
+    let draft = effects.iter().find_map(|effect| match effect {
+        Effect::Save(draft) => Some(draft.clone()),
+        _ => None,
+    });
+    let arrival = hangtrue_page::Arrival { draft: draft.as_deref(), ..Default::default() };
+    let (again, _) = hangtrue_page::boot(Environment::default(), arrival);
+    assert_eq!(again.step, Step::Height);
+    assert_eq!(again.order.survey, model.order.survey);
+}
+
+#[test]
+fn a_built_down_header_changes_the_order_and_both_numbers_are_told() {
+    let mut model = model();
+    to_the_check(&mut model);
+    press(&mut model, "change:header.center");
+    type_in(&mut model, "header.center", "6");
+    type_in(&mut model, "prepared", "no");
+    press(&mut model, "next");
+    let ordered = |d| model.report().numbers.ordered(d).unwrap();
+    assert_eq!(ordered(Dimension::Header), Length::from_inches(7));
+    assert_eq!(ordered(Dimension::Height), Length::from_sixteenths(100 * 16 + 8));
+    let screen = view(&model);
+    for text in ["Re-measure after the frame is built", "as found 101 1/2 in", "100 1/2 in"] {
+        assert!(screen.contains(text), "{text}");
+    }
+}
+
+#[test]
+fn a_change_of_unit_changes_no_reading() {
+    let mut model = model();
+    to_the_check(&mut model);
+    let before: Vec<_> = model.order.survey.readings().collect();
+    type_in(&mut model, "unit", "mm");
+    assert_eq!(model.order.survey.readings().collect::<Vec<_>>(), before);
+    assert!(view(&model).contains("2341"), "92 3/16 in is 2341.6 mm, ordered as 2341 mm");
+}
+
+#[test]
+fn hostile_text_stays_text() {
+    let hostile = r#""><img src=x onerror=alert(1)><script>alert(2)</script>"#;
+    for step in Step::WALK {
+        let mut model = model();
+        for spot in Spot::ALL {
+            type_in(&mut model, &spot.key(), hostile);
+        }
+        for name in ["vehicle", "note", "contact"] {
+            type_in(&mut model, name, hostile);
+        }
+        update(&mut model, Event::Navigate(["/", step.slug()].concat()));
+        press(&mut model, "next");
+        let screen = view(&model);
+        assert!(!screen.contains("<img") && !screen.contains("<script"), "{step:?}");
+    }
+}
+
+#[test]
+fn a_damaged_link_says_so_and_leaves_the_draft_alone() {
+    let mut model = model();
+    to_the_check(&mut model);
+    let before = model.order.clone();
+    update(&mut model, Event::Navigate("1GARBAGE".into()));
+    assert_eq!(model.step, Step::Opened);
+    assert!(matches!(model.opened, Some(Err(_))));
+    assert!(view(&model).contains("This link cannot be opened"));
+    assert_eq!(model.order, before);
+}

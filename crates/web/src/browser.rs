@@ -1,0 +1,94 @@
+//! The browser, as far as the page needs it. Whatever it lacks is answered by
+//! nothing happening: no call here throws.
+
+mod effects;
+mod events;
+
+pub(crate) use events::listen;
+
+use gloo::timers::callback::Timeout;
+use hangtrue_page::core::order::Date;
+use js_sys::Reflect;
+use std::cell::RefCell;
+use wasm_bindgen::JsValue;
+use web_sys::{Document, Element, History, Location, Storage, Window};
+
+/// The name the draft is kept under.
+const DRAFT: &str = "hangtrue-draft";
+
+/// The window, its document, and the one timer that is running.
+pub(crate) struct Browser {
+    window: Window,
+    document: Document,
+    settle: RefCell<Option<Timeout>>,
+}
+
+impl Browser {
+    /// The browser this module runs in; none where there is no document.
+    pub(crate) fn new() -> Option<Self> {
+        let window = web_sys::window()?;
+        let document = window.document()?;
+        Some(Self { window, document, settle: RefCell::new(None) })
+    }
+
+    /// The element of `id`.
+    pub(crate) fn element(&self, id: &str) -> Option<Element> {
+        self.document.get_element_by_id(id)
+    }
+
+    fn location(&self) -> Location {
+        self.window.location()
+    }
+
+    fn history(&self) -> Option<History> {
+        self.window.history().ok()
+    }
+
+    /// Storage, where the person allows it.
+    fn storage(&self) -> Option<Storage> {
+        self.window.local_storage().ok().flatten()
+    }
+
+    /// The whole address.
+    pub(crate) fn href(&self) -> String {
+        self.location().href().unwrap_or_default()
+    }
+
+    /// The page's own address: no query, no fragment.
+    pub(crate) fn base(&self) -> String {
+        let location = self.location();
+        [location.origin(), location.pathname()].map(Result::unwrap_or_default).concat()
+    }
+
+    /// The fragment, without its `#`.
+    pub(crate) fn fragment(&self) -> String {
+        let hash = self.location().hash().unwrap_or_default();
+        hash.strip_prefix('#').map(str::to_owned).unwrap_or_default()
+    }
+
+    /// The text kept with this history entry.
+    pub(crate) fn kept(&self) -> Option<String> {
+        self.history()?.state().ok()?.as_string()
+    }
+
+    /// The draft this device remembers.
+    pub(crate) fn draft(&self) -> Option<String> {
+        self.storage()?.get_item(DRAFT).ok()?
+    }
+
+    /// Whether there is a share sheet.
+    pub(crate) fn can_share(&self) -> bool {
+        let navigator = self.window.navigator();
+        Reflect::has(&navigator, &JsValue::from_str("share")).unwrap_or(false)
+    }
+
+    /// Today, by this device's clock and zone; none where the clock is far off.
+    pub(crate) fn today(&self) -> Option<Date> {
+        let now = js_sys::Date::new_0();
+        Some(Date {
+            year: u16::try_from(now.get_full_year()).ok().filter(|y| (2000..2256).contains(y))?,
+            month: u8::try_from(now.get_month()).ok()?.checked_add(1)?,
+            day: u8::try_from(now.get_date()).ok()?,
+        })
+    }
+}

@@ -1,0 +1,122 @@
+//! What the page asks of the browser.
+
+use super::{Browser, DRAFT};
+use crate::app::App;
+use gloo::timers::callback::Timeout;
+use hangtrue_page::{Effect, Event, Step};
+use js_sys::{Object, Promise, Reflect};
+use std::rc::Rc;
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::{FocusOptions, HtmlElement, ScrollIntoViewOptions, ScrollLogicalPosition, ShareData};
+
+/// How long a person must have stopped typing before the reading is spoken.
+const SETTLE_MS: u32 = 500;
+
+impl Browser {
+    /// Carries out one effect.
+    pub(crate) fn carry_out(&self, app: &Rc<App>, effect: Effect) {
+        match effect {
+            Effect::Push(step) => self.address(step, None, true),
+            Effect::Replace(step, kept) => self.address(step, kept.as_deref(), false),
+            Effect::Back => {
+                if let Some(history) = self.history() {
+                    let _ = history.back();
+                }
+            }
+            Effect::Focus(id) => self.focus(&id),
+            Effect::Top => self.top(),
+            Effect::Save(draft) => {
+                if let Some(storage) = self.storage() {
+                    let _ = storage.set_item(DRAFT, &draft);
+                }
+            }
+            Effect::Forget => {
+                if let Some(storage) = self.storage() {
+                    let _ = storage.remove_item(DRAFT);
+                }
+            }
+            Effect::Settle => {
+                let app = Rc::clone(app);
+                let later = Timeout::new(SETTLE_MS, move || app.take(Event::Settled));
+                // The timer before it is cancelled as it is dropped.
+                self.settle.replace(Some(later));
+            }
+            Effect::Copy(text) => self.copy(app, &text),
+            Effect::Share { title, text, url } => self.share(&title, &text, &url),
+            Effect::Print => {
+                let _ = self.window.print();
+            }
+        }
+    }
+
+    fn address(&self, step: Step, kept: Option<&str>, push: bool) {
+        let Some(history) = self.history() else { return };
+        let address = ["#/", step.slug()].concat();
+        let kept = kept.map_or(JsValue::NULL, JsValue::from_str);
+        // A browser refuses after a hundred or so in a few seconds; the screen is right all the same.
+        let _ = if push {
+            history.push_state_with_url(&kept, "", Some(&address))
+        } else {
+            history.replace_state_with_url(&kept, "", Some(&address))
+        };
+    }
+
+    fn focus(&self, id: &str) {
+        let Some(element) = self.element(id).and_then(|e| e.dyn_into::<HtmlElement>().ok()) else {
+            return;
+        };
+        let _ = element.focus();
+        let options = ScrollIntoViewOptions::new();
+        options.set_block(ScrollLogicalPosition::Center);
+        element.scroll_into_view_with_scroll_into_view_options(&options);
+    }
+
+    /// The heading takes the focus, so that a screen reader begins there.
+    fn top(&self) {
+        if let Some(heading) =
+            self.element("heading").and_then(|e| e.dyn_into::<HtmlElement>().ok())
+        {
+            let options = FocusOptions::new();
+            options.set_prevent_scroll(true);
+            let _ = heading.focus_with_options(&options);
+        }
+        self.window.scroll_to_with_x_and_y(0.0, 0.0);
+    }
+
+    fn copy(&self, app: &Rc<App>, text: &str) {
+        let navigator = self.window.navigator();
+        // Absent where the page is not served securely, whatever the types say.
+        let has = Reflect::get(&navigator, &JsValue::from_str("clipboard"));
+        if !has.is_ok_and(|clipboard| clipboard.is_object()) {
+            app.take(Event::Copied(false));
+            return;
+        }
+        let told = |worked| {
+            let app = Rc::clone(app);
+            Closure::once_into_js(move |_: JsValue| app.take(Event::Copied(worked)))
+        };
+        settled(&navigator.clipboard().write_text(text), &told(true), &told(false));
+    }
+
+    fn share(&self, title: &str, text: &str, url: &str) {
+        if !self.can_share() {
+            return;
+        }
+        let data = ShareData::new();
+        data.set_title(title);
+        data.set_text(text);
+        data.set_url(url);
+        // Closing the sheet is a refusal to the browser, and nothing to the person.
+        let nothing = || Closure::once_into_js(|_: JsValue| ());
+        settled(&self.window.navigator().share_with_data(&data), &nothing(), &nothing());
+    }
+}
+
+/// `promise.then(done, failed)`, of which exactly one is called.
+fn settled(promise: &Promise, done: &JsValue, failed: &JsValue) {
+    let Ok(then) = Reflect::get(promise, &JsValue::from_str("then")) else { return };
+    let Some(then) = then.dyn_ref::<js_sys::Function>() else { return };
+    let promise: &Object = promise.as_ref();
+    let _ = then.call2(promise, done, failed);
+}

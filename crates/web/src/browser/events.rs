@@ -1,0 +1,76 @@
+//! What happens in the document, told in the page's terms.
+//!
+//! One listener of each kind at the root: the elements below it come and go.
+
+use crate::app::App;
+use gloo::events::{EventListener, EventListenerOptions};
+use hangtrue_page::Event;
+use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use web_sys::{Element, HtmlInputElement};
+
+/// Listens for as long as the page lives.
+pub(crate) fn listen(app: &Rc<App>) {
+    let root = app.root();
+    at(app, root, "input", |app, event| {
+        let Some(input) = target(event).and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) else {
+            return;
+        };
+        match input.get_attribute("data-act") {
+            Some(code) => app.take(Event::Press(code)),
+            None => app.take(Event::Input { name: input.name(), value: input.value() }),
+        }
+    });
+    at(app, root, "focusin", |app, event| {
+        if let Some(name) = target(event).and_then(|target| target.get_attribute("name")) {
+            app.take(Event::Focus(name));
+        }
+    });
+    at(app, root, "click", |app, event| {
+        if let Some(code) = nearest(event, "button[data-act]", "data-act") {
+            app.take(Event::Press(code));
+        }
+    });
+    // A key beside a field must not take the focus from it: on a phone the keyboard
+    // would go down and the layout jump under the thumb.
+    at(app, root, "mousedown", |_, event| {
+        if nearest(event, "[data-keep-focus]", "data-act").is_some() {
+            event.prevent_default();
+        }
+    });
+    at(app, root, "submit", |app, event| {
+        event.prevent_default();
+        if let Some(code) = target(event).and_then(|form| form.get_attribute("data-act")) {
+            app.take(Event::Press(code));
+        }
+    });
+    if let Some(window) = web_sys::window() {
+        at(app, &window, "popstate", |app, _| {
+            let (fragment, kept) = (app.browser().fragment(), app.browser().kept());
+            app.take(match kept {
+                Some(kept) => Event::Open(kept),
+                None => Event::Navigate(fragment),
+            });
+        });
+    }
+}
+
+fn at(
+    app: &Rc<App>,
+    on: &web_sys::EventTarget,
+    kind: &'static str,
+    mut heard: impl FnMut(&Rc<App>, &web_sys::Event) + 'static,
+) {
+    let app = Rc::clone(app);
+    let options = EventListenerOptions::enable_prevent_default();
+    EventListener::new_with_options(on, kind, options, move |event| heard(&app, event)).forget();
+}
+
+fn target(event: &web_sys::Event) -> Option<Element> {
+    event.target()?.dyn_into().ok()
+}
+
+/// The attribute of the nearest element around the target that `selector` matches.
+fn nearest(event: &web_sys::Event, selector: &str, attribute: &str) -> Option<String> {
+    target(event)?.closest(selector).ok()??.get_attribute(attribute)
+}
