@@ -57,10 +57,7 @@ impl App {
 
     fn draw(&self) {
         let markup = view(&self.model.borrow());
-        if let Err(error) = patch(&self.root, &markup) {
-            // The old screen stands, and nothing typed is lost; whoever looks finds why.
-            web_sys::console::error_1(&error);
-        }
+        patch(&self.root, &markup);
     }
 
     fn carry_out(self: &Rc<Self>, effects: Vec<Effect>) {
