@@ -33,7 +33,9 @@ pub fn elevation(sheet: Sheet<'_>, survey: &Survey, asked: &[Spot]) -> String {
     description.push_str(&sheet.caveats(&shape));
 
     let mut svg = Svg::new(sheet, "elevation", SIZE, words.elevation_title, &description);
-    let rear = Rear::fit(&shape, AREA);
+    // A note below the wheels, where one is needed.
+    let note = if shape.limited() { 16.0 } else { 0.0 };
+    let rear = Rear::fit(&shape, Rect { bottom: AREA.bottom - note, ..AREA });
     rear.draw(&mut svg, &shape);
     // Lines first, then words: no line crosses a reading.
     for (spot, role) in cast(asked) {
@@ -47,8 +49,8 @@ pub fn elevation(sheet: Sheet<'_>, survey: &Survey, asked: &[Spot]) -> String {
         }
     }
     if shape.limited() {
-        let at = AREA.at(0.5, 1.0).moved(0.0, -9.0);
-        svg.text("halo", Size::Small, Anchor::Middle, at, words.not_to_scale_short);
+        let at = AREA.at(0.5, 1.0).moved(0.0, -4.0);
+        svg.text("", Size::Small, Anchor::Middle, at, words.not_to_scale_short);
     }
     for (spot, role) in cast(asked) {
         if spot.group() == Group::Post {

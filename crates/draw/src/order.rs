@@ -69,10 +69,14 @@ pub fn order(sheet: Sheet<'_>, survey: &Survey, numbers: &Numbers) -> String {
         svg.text("halo", Size::Large, anchor, Point::new(x, at.y), &text);
         svg.text("halo", Size::Small, anchor, Point::new(x, at.y + below), name);
     };
-    say(Dimension::Width, Anchor::Middle, opening.at(0.56, low).moved(0.0, -15.0), 32.0);
+    say(Dimension::Width, Anchor::Middle, opening.at(0.56, low).moved(0.0, -19.0), 36.0);
     say(Dimension::Height, Anchor::Start, opening.at(up, 0.2).moved(9.0, 0.0), 19.0);
     say(Dimension::Header, Anchor::End, Point::new(SIZE.0 - 4.0, STAND.lowest + 24.0), 19.0);
     say(Dimension::Bow, Anchor::End, Point::new(SIZE.0 - 4.0, 16.0), 19.0);
+    if shape.limited() {
+        let at = Point::new(SIZE.0 - 4.0, SIZE.1 - 11.0);
+        svg.text("halo", Size::Small, Anchor::End, at, words.not_to_scale_short);
+    }
     svg.finish()
 }
 

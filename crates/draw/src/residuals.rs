@@ -36,7 +36,7 @@ impl Residual {
 /// The picture's size, in drawing units.
 const SIZE: (f64, f64) = (320.0, 268.0);
 /// Where the rear view stands.
-const AREA: Rect = Rect::new(24.0, 26.0, 196.0, 244.0);
+const AREA: Rect = Rect::new(24.0, 28.0, 196.0, 244.0);
 /// Where the section stands.
 const STAND: Stand<'static> =
     Stand { header: (222.0, 240.0), bows: &[284.0], end: 318.0, skin: 46.0, lowest: 112.0 };
@@ -51,7 +51,7 @@ const BOW_AT: f64 = 306.0;
 const LARGEST: f64 = 1.5;
 /// The farthest the frame is moved, and a tape sticks out or falls short.
 const BENT: f64 = 14.0;
-const OFF: f64 = 20.0;
+const OFF: f64 = 18.0;
 
 /// The frame as the adjusted readings say it is, its departures from square
 /// drawn larger, and each tape with the end where it was read: one that sticks
@@ -83,7 +83,7 @@ pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
             let (from, to) = place(one.spot, &rear, &cut, &bent, scale)?;
             let off = (one.residual.to_mm() * scale).clamp(-OFF, OFF);
             let (dx, dy) = from.direction(to);
-            Some((one, from, to.moved(dx * off, dy * off)))
+            Some((one, inside(from), inside(to.moved(dx * off, dy * off))))
         })
         .collect();
     // The doubtful ones last, on top; then their tags, over all tapes.
@@ -151,20 +151,26 @@ fn place(
     }
 }
 
+/// `point`, not so near the edge of the picture that a tape's end is cut off.
+fn inside(point: Point) -> Point {
+    const MARGIN: f64 = 10.0;
+    Point::new(point.x.clamp(MARGIN, SIZE.0 - MARGIN), point.y.clamp(MARGIN, SIZE.1 - MARGIN))
+}
+
 /// Where the tag of a tape goes, and between which sides it has to stay.
 fn tag_place(spot: Spot, from: Point, to: Point) -> (Point, f64, f64) {
-    let inside = |at| (at, 4.0, AREA.right + 6.0);
+    let rear = |at| (at, 4.0, AREA.right + 6.0);
     let section = |at| (at, HEADER_AT - 12.0, SIZE.0 - 2.0);
     match spot {
-        Spot::HeightLeft => inside(from.toward(to, 0.76)),
-        Spot::HeightRight => inside(from.toward(to, 0.24)),
-        Spot::DiagonalRising | Spot::DiagonalFalling => inside(from.toward(to, 0.68)),
+        Spot::HeightLeft => rear(from.toward(to, 0.76)),
+        Spot::HeightRight => rear(from.toward(to, 0.24)),
+        Spot::DiagonalRising | Spot::DiagonalFalling => rear(from.toward(to, 0.68)),
         Spot::LoopSillToRoof => section(Point::new(from.x, 150.0)),
         Spot::LoopSillToBow => section(Point::new(from.x, 178.0)),
         _ => match spot.group() {
             Group::Header => section(from.moved(0.0, 20.0)),
             Group::Bow => section(from.moved(0.0, 36.0)),
-            _ => inside(from.toward(to, 0.5)),
+            _ => rear(from.toward(to, 0.5)),
         },
     }
 }

@@ -66,6 +66,10 @@ pub fn section(sheet: Sheet<'_>, survey: &Survey, asked: &[Spot]) -> String {
     for (spot, role) in cast {
         label(&cut, &mut svg, sheet, survey, spot, role);
     }
+    if shape.limited() {
+        let at = Point::new(END, SILL + 12.0);
+        svg.text("", Size::Small, Anchor::End, at, words.not_to_scale_short);
+    }
     if asked.iter().any(|spot| spot.group() == Group::Header) {
         places(&mut svg, sheet, asked);
     }
@@ -110,12 +114,13 @@ fn ends(cut: &Cut<'_>, spot: Spot) -> Option<(Point, Point)> {
 fn label(cut: &Cut<'_>, svg: &mut Svg, sheet: Sheet<'_>, survey: &Survey, spot: Spot, role: Role) {
     let Some((from, to)) = ends(cut, spot) else { return };
     // Neighbours are staggered, so that two long readings stand clear of each other.
-    let (at, left) = match spot {
-        Spot::BowFirst | Spot::BowThird => (from.moved(-14.0, 34.0), FRONT),
-        Spot::BowSecond => (from.moved(-14.0, 80.0), FRONT),
-        Spot::LoopSillToRoof => (Point::new(from.x, 152.0), FRONT - 4.0),
-        Spot::LoopSillToBow => (Point::new(from.x, 202.0), FRONT - 4.0),
-        _ => (from.toward(to, 0.5), 4.0),
+    let right = SIZE.0 - 2.0;
+    let (at, left, right) = match spot {
+        Spot::BowFirst | Spot::BowThird => (from.moved(-14.0, 34.0), FRONT, right),
+        Spot::BowSecond => (from.moved(-14.0, 80.0), FRONT, right),
+        Spot::LoopSillToRoof => (Point::new(from.x, 152.0), 4.0, ROOF_AT + 10.0),
+        Spot::LoopSillToBow => (Point::new(from.x, 152.0), from.x - 10.0, right),
+        _ => (from.toward(to, 0.5), 4.0, right),
     };
     let text = sheet.reading(survey, spot, ROOM);
     // A loop needs no name: it ends at what it is named after.
@@ -123,7 +128,7 @@ fn label(cut: &Cut<'_>, svg: &mut Svg, sheet: Sheet<'_>, survey: &Survey, spot: 
         let name = (sheet.words().place)(spot);
         svg.text("halo", Size::Small, Anchor::Middle, at.moved(0.0, 21.0), name);
     }
-    mark(svg, role, text, |text| within(at, text, left, SIZE.0 - 2.0));
+    mark(svg, role, text, |text| within(at, text, left, right));
 }
 
 /// Names the parts that are not being measured, and draws extension lines from those that are.

@@ -130,26 +130,3 @@ fn the_arrow_is_on_the_mark_of_a_reading_that_is_a_mark() {
         assert!(tape(sheet("t", unit), reading).contains("M160 34v"));
     }
 }
-
-/// The stylesheet and the crate reckon with the same sizes, and none shows below 12 px
-/// when a picture is 320 CSS px wide.
-#[test]
-fn the_stylesheet_sets_the_sizes_the_crate_reckons_with() {
-    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../web/style/drawing.css");
-    let css = std::fs::read_to_string(path).unwrap();
-    for (selector, class) in [(".t", "t"), (".t.v", "t v"), (".t.n", "t n")] {
-        let (size, _) = support::look::type_of(class);
-        let rule = format!(".drawing {selector} {{");
-        let rule = css.lines().find(|line| line.starts_with(&rule)).unwrap();
-        assert!(rule.contains(&format!("font-size: {size}px")), "{rule}");
-        assert!(size >= 12.0);
-    }
-    for (name, svg) in support::goldens() {
-        assert!(look(&svg, name).width <= 320.0, "{name} is wider than 320 units");
-        for seen in look(&svg, name).seen {
-            for class in seen.class.split(' ') {
-                assert!(css.contains(&format!(".{class}")), "{name}: no look for class {class}");
-            }
-        }
-    }
-}
