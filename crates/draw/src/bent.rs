@@ -1,5 +1,6 @@
 //! The opening as its readings say it is: not quite square.
 
+use crate::number::limit;
 use crate::point::Point;
 use crate::rect::Rect;
 use hangtrue_core::{Length, Spot};
@@ -53,7 +54,7 @@ impl Bent {
     /// moved as the opening is bent, `scale` drawing units per mm.
     pub(crate) fn at(&self, opening: Rect, scale: f64, across: f64, up: f64) -> Point {
         // Outside the opening there is nothing to go by: a post moves as its inner edge.
-        let (beside, level) = (across.clamp(0.0, 1.0), up.clamp(0.0, 1.0));
+        let (beside, level) = (limit(across, 0.0, 1.0), limit(up, 0.0, 1.0));
         let out = between(self.width, level) * (beside - 0.5) + self.lean * level;
         let over = between(self.height, beside) * level;
         opening.at(across, 1.0 - up).moved(out * scale, -over * scale)

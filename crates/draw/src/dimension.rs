@@ -2,6 +2,7 @@
 //! dimension line (ISO 129-1 in spirit: thin, slender arrowheads, the value on the line).
 
 use crate::glyph::{Size, text_width};
+use crate::number::limit;
 use crate::point::Point;
 use crate::reading::{OPEN, Role};
 use crate::rect::Rect;
@@ -71,7 +72,7 @@ pub(crate) fn tag_box(center: Point, text: &str) -> Rect {
 pub(crate) fn within(center: Point, text: &str, left: f64, right: f64) -> Point {
     let half = tag_box(center, text).width() / 2.0;
     let (least, most) = (left + half, right - half);
-    let x = if least > most { (left + right) / 2.0 } else { center.x.clamp(least, most) };
+    let x = if least > most { (left + right) / 2.0 } else { limit(center.x, least, most) };
     Point::new(x, center.y)
 }
 

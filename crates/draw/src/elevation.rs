@@ -38,7 +38,8 @@ pub fn elevation(sheet: Sheet<'_>, survey: &Survey, asked: &[Spot]) -> String {
     let rear = Rear::fit(&shape, Rect { bottom: AREA.bottom - note, ..AREA });
     rear.draw(&mut svg, &shape);
     // Lines first, then words: no line crosses a reading.
-    for (spot, role) in cast(asked) {
+    let cast = cast(asked);
+    for &(spot, role) in &cast {
         if spot.group() != Group::Post
             && let Some((from, to)) = rear.ends(spot)
         {
@@ -52,7 +53,7 @@ pub fn elevation(sheet: Sheet<'_>, survey: &Survey, asked: &[Spot]) -> String {
         let at = AREA.at(0.5, 1.0).moved(0.0, -4.0);
         svg.text("", Size::Small, Anchor::Middle, at, words.not_to_scale_short);
     }
-    for (spot, role) in cast(asked) {
+    for (spot, role) in cast {
         if spot.group() == Group::Post {
             detail::post(&mut svg, sheet, survey, (&rear, &shape), spot, role);
         } else {

@@ -3,10 +3,18 @@
 /// Coordinates beyond this are drawn at it; no picture is a millionth as large.
 const FARTHEST: f64 = 1e6;
 
+/// `value`, or the nearest that is not below `least` nor above `most`.
+///
+/// `f64::clamp` can panic, and its message brings some 15 KB of float printing
+/// into the module; this does neither.
+pub(crate) fn limit(value: f64, least: f64, most: f64) -> f64 {
+    value.max(least).min(most)
+}
+
 /// Appends `value` rounded to hundredths, trailing zeros dropped; what is not a
 /// finite number becomes 0, and `-0` becomes `0`.
 pub(crate) fn push_number(out: &mut String, value: f64) {
-    let value = if value.is_finite() { value.clamp(-FARTHEST, FARTHEST) } else { 0.0 };
+    let value = if value.is_finite() { limit(value, -FARTHEST, FARTHEST) } else { 0.0 };
     #[expect(clippy::cast_possible_truncation, reason = "clamped to a million just above")]
     push_hundredths(out, (value * 100.0).round_ties_even() as i64);
 }

@@ -3,6 +3,7 @@
 use crate::cut::{Cut, Stand};
 use crate::dimension::tape;
 use crate::glyph::{Size, text_width};
+use crate::number::limit;
 use crate::point::Point;
 use crate::reading::OPEN;
 use crate::rear::Rear;
@@ -63,7 +64,7 @@ pub fn order(sheet: Sheet<'_>, survey: &Survey, numbers: &Numbers) -> String {
         let width = text_width(&text, Size::Large);
         let x = match anchor {
             Anchor::Start => at.x.min(SIZE.0 - 2.0 - width),
-            Anchor::Middle => at.x.clamp(width / 2.0, SIZE.0 - 2.0 - width / 2.0),
+            Anchor::Middle => limit(at.x, width / 2.0, SIZE.0 - 2.0 - width / 2.0),
             Anchor::End => at.x.max(width + 2.0),
         };
         svg.text("halo", Size::Large, anchor, Point::new(x, at.y), &text);
@@ -83,7 +84,7 @@ pub fn order(sheet: Sheet<'_>, survey: &Survey, numbers: &Numbers) -> String {
 /// The section through the header, beside the place in the rear view it is of.
 fn detail(svg: &mut Svg, rear: &Rear, shape: &Shape, cut: &Cut<'_>) {
     let ring = Point::new(rear.body.right - 15.0, (rear.skin + rear.opening.top) / 2.0);
-    let radius = ((rear.opening.top - rear.skin) / 2.0 + 3.0).clamp(6.0, 13.0);
+    let radius = limit((rear.opening.top - rear.skin) / 2.0 + 3.0, 6.0, 13.0);
     svg.circle("thin", ring, radius);
     let roof = Point::new(STAND.header.0, STAND.skin - 5.0);
     let (dx, dy) = ring.direction(roof);

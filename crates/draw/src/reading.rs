@@ -68,11 +68,23 @@ pub(crate) enum Role {
 
 /// The spots that appear when `asked` are asked for, those asked for last, so
 /// that they lie on top.
-pub(crate) fn cast(asked: &[Spot]) -> impl Iterator<Item = (Spot, Role)> + '_ {
-    let grouped = move |spot: &Spot| asked.iter().any(|other| other.group() == spot.group());
-    let beside = Spot::ALL.into_iter().filter(grouped).filter(|spot| !asked.contains(spot));
-    let on_top = Spot::ALL.into_iter().filter(|spot| asked.contains(spot));
-    beside.map(|spot| (spot, Role::Beside)).chain(on_top.map(|spot| (spot, Role::Asked)))
+pub(crate) fn cast(asked: &[Spot]) -> Vec<(Spot, Role)> {
+    let mut cast = Vec::with_capacity(Spot::ALL.len());
+    for role in [Role::Beside, Role::Asked] {
+        for spot in Spot::ALL {
+            let here = match role {
+                Role::Asked => asked.contains(&spot),
+                Role::Beside => {
+                    !asked.contains(&spot)
+                        && asked.iter().any(|other| other.group() == spot.group())
+                }
+            };
+            if here {
+                cast.push((spot, role));
+            }
+        }
+    }
+    cast
 }
 
 /// Whether a group is seen from behind the truck rather than in the section.

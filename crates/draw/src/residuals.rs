@@ -4,7 +4,7 @@ use crate::bent::Bent;
 use crate::cut::{Cut, Stand};
 use crate::dimension::{quiet, tag, tape, within};
 use crate::glyph::{Size, text_width};
-use crate::number::push_whole;
+use crate::number::{limit, push_whole};
 use crate::point::Point;
 use crate::reading::OPEN;
 use crate::rear::Rear;
@@ -12,7 +12,7 @@ use crate::rect::Rect;
 use crate::shape::Shape;
 use crate::sheet::Sheet;
 use crate::svg::{Anchor, Svg};
-use hangtrue_core::{Group, Length, Spot};
+use hangtrue_core::{Dimension, Group, Length, Spot};
 
 /// One reading, and how far it is from what all readings together say.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -28,7 +28,7 @@ pub struct Residual {
 }
 
 impl Residual {
-    fn adjusted(self) -> Length {
+    fn adjusted(&self) -> Length {
         self.reading - self.residual
     }
 }
@@ -62,9 +62,10 @@ const OFF: f64 = 18.0;
 #[must_use]
 pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
     let words = sheet.words();
-    let at = |spot| residuals.iter().find(|one| one.spot == spot).copied();
-    let bent = Bent::of(|spot| at(spot).map(Residual::adjusted));
-    let shape = Shape::adjusted(|spot| at(spot).map(Residual::adjusted));
+    let adjusted = |spot| residuals.iter().find(|one| one.spot == spot).map(Residual::adjusted);
+    let bent = Bent::of(adjusted);
+    let numbers = Dimension::ALL.map(|dimension| dimension.spots().into_iter().find_map(adjusted));
+    let shape = Shape::new(numbers, [Spot::PostLeft, Spot::PostRight].map(adjusted));
     let rear = Rear::fit(&shape, AREA);
     let scale = (BENT / bent.largest().max(f64::MIN_POSITIVE)).min(LARGEST);
 
@@ -75,21 +76,23 @@ pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
     cut.draw_below(&mut svg, BREAK, Some(SILL));
     cut.draw(&mut svg, &shape);
 
-    let mut tapes: Vec<(Residual, Point, Point)> = shown(residuals)
+    let tapes: Vec<(Residual, Point, Point)> = shown(residuals)
         .into_iter()
         // A post is in no sum with others: it is drawn only if someone doubts it.
         .filter(|one| one.doubtful || one.spot.group() != Group::Post)
         .filter_map(|one| {
             let (from, to) = place(one.spot, &rear, &cut, &bent, scale)?;
-            let off = (one.residual.to_mm() * scale).clamp(-OFF, OFF);
+            let off = limit(one.residual.to_mm() * scale, -OFF, OFF);
             let (dx, dy) = from.direction(to);
             Some((one, inside(from), inside(to.moved(dx * off, dy * off))))
         })
         .collect();
-    // The doubtful ones last, on top; then their tags, over all tapes.
-    tapes.sort_by_key(|(one, ..)| one.doubtful);
-    for &(one, from, to) in &tapes {
-        if one.doubtful { tape(&mut svg, from, to) } else { quiet(&mut svg, from, to) }
+    // The doubtful ones over those that fit, and their tags over all tapes.
+    for &(_, from, to) in tapes.iter().filter(|(one, ..)| !one.doubtful) {
+        quiet(&mut svg, from, to);
+    }
+    for &(_, from, to) in tapes.iter().filter(|(one, ..)| one.doubtful) {
+        tape(&mut svg, from, to);
     }
     for (one, from, to) in tapes.into_iter().filter(|(one, ..)| one.doubtful) {
         let (at, left, right) = tag_place(one.spot, from, to);
@@ -98,7 +101,7 @@ pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
     }
     let mut times = String::new();
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "10 to 10 000")]
-    push_whole(&mut times, (scale / rear.scale).clamp(1.0, 1e4).round_ties_even() as u64);
+    push_whole(&mut times, limit(scale / rear.scale, 1.0, 1e4).round_ties_even() as u64);
     let note = (words.exaggerated)(&times);
     svg.text("", Size::Small, Anchor::Middle, Point::new(SIZE.0 / 2.0, 257.0), &note);
     svg.finish()
@@ -154,7 +157,7 @@ fn place(
 /// `point`, not so near the edge of the picture that a tape's end is cut off.
 fn inside(point: Point) -> Point {
     const MARGIN: f64 = 10.0;
-    Point::new(point.x.clamp(MARGIN, SIZE.0 - MARGIN), point.y.clamp(MARGIN, SIZE.1 - MARGIN))
+    Point::new(limit(point.x, MARGIN, SIZE.0 - MARGIN), limit(point.y, MARGIN, SIZE.1 - MARGIN))
 }
 
 /// Where the tag of a tape goes, and between which sides it has to stay.

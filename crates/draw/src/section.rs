@@ -54,7 +54,8 @@ pub fn section(sheet: Sheet<'_>, survey: &Survey, asked: &[Spot]) -> String {
     cut.draw(&mut svg, &shape);
     annotate(&mut svg, sheet, &cut, asked);
     // Lines first, then words: no line crosses a reading.
-    let cast: Vec<_> = cast(asked).filter(|&(spot, role)| shown(spot, role, asked)).collect();
+    let mut cast = cast(asked);
+    cast.retain(|&(spot, role)| shown(spot, role, asked));
     for &(spot, role) in &cast {
         if let Some((from, to)) = ends(&cut, spot) {
             match role {

@@ -1,5 +1,6 @@
 //! The proportions a picture is drawn in.
 
+use crate::number::limit;
 use hangtrue_core::order::Numbers;
 use hangtrue_core::{Dimension, Length, Spot, Survey};
 
@@ -28,7 +29,7 @@ impl Part {
         let Some(reading) = reading else {
             return Self { mm: usual * 25.4, basis: Basis::Assumed };
         };
-        let mm = reading.to_mm().clamp(least * 25.4, most * 25.4);
+        let mm = limit(reading.to_mm(), least * 25.4, most * 25.4);
         let fits = mm == reading.to_mm();
         Self { mm, basis: if fits { Basis::Read } else { Basis::Limited } }
     }
@@ -60,32 +61,26 @@ impl Shape {
     /// The proportions `survey` tells, the tightest reading of each dimension.
     pub(crate) fn of(survey: &Survey) -> Self {
         let tightest = |dimension| survey.tightest(dimension).map(|(_, length)| length);
-        Self::new(tightest, |spot| survey.lengths(spot).next())
+        Self::new(Dimension::ALL.map(tightest), posts(survey))
     }
 
     /// The proportions of the opening as ordered, posts from `survey`.
     pub(crate) fn of_order(survey: &Survey, numbers: &Numbers) -> Self {
-        let ordered = |dimension| numbers.ordered(dimension);
-        Self::new(ordered, |spot| survey.lengths(spot).next())
+        Self::new(Dimension::ALL.map(|dimension| numbers.ordered(dimension)), posts(survey))
     }
 
-    /// The proportions of adjusted lengths, the first of each dimension.
-    pub(crate) fn adjusted(length: impl Fn(Spot) -> Option<Length>) -> Self {
-        let first = |dimension: Dimension| dimension.spots().into_iter().find_map(&length);
-        Self::new(first, &length)
-    }
-
-    fn new(
-        number: impl Fn(Dimension) -> Option<Length>,
-        post: impl Fn(Spot) -> Option<Length>,
+    /// From width, height, header, bow, and the left and right post.
+    pub(crate) fn new(
+        [width, height, header, bow]: [Option<Length>; 4],
+        [left, right]: [Option<Length>; 2],
     ) -> Self {
         Self {
-            width: Part::new(number(Dimension::Width), [24.0, 92.0, 130.0]),
-            height: Part::new(number(Dimension::Height), [24.0, 102.0, 150.0]),
-            header: Part::new(number(Dimension::Header), [1.5, 9.5, 24.0]),
-            bow: Part::new(number(Dimension::Bow), [0.375, 1.25, 6.0]),
-            post_left: Part::new(post(Spot::PostLeft), [1.0, 4.0, 12.0]),
-            post_right: Part::new(post(Spot::PostRight), [1.0, 4.0, 12.0]),
+            width: Part::new(width, [24.0, 92.0, 130.0]),
+            height: Part::new(height, [24.0, 102.0, 150.0]),
+            header: Part::new(header, [1.5, 9.5, 24.0]),
+            bow: Part::new(bow, [0.375, 1.25, 6.0]),
+            post_left: Part::new(left, [1.0, 4.0, 12.0]),
+            post_right: Part::new(right, [1.0, 4.0, 12.0]),
         }
     }
 
@@ -102,4 +97,8 @@ impl Shape {
     fn parts(&self) -> [Part; 6] {
         [self.width, self.height, self.header, self.bow, self.post_left, self.post_right]
     }
+}
+
+fn posts(survey: &Survey) -> [Option<Length>; 2] {
+    [Spot::PostLeft, Spot::PostRight].map(|spot| survey.lengths(spot).next())
 }
