@@ -4,8 +4,10 @@
 //! a set of exhaustive matches, so a sentence that one language lacks does not compile.
 
 mod en;
+mod figure;
 mod rule;
 
+pub use figure::decimal;
 pub use rule::{Hint, RuleSays, Subject};
 
 use crate::bounds::Reason;
