@@ -65,7 +65,19 @@ impl Limit {
         self.least.is_none_or(|least| length >= least)
             && self.most.is_none_or(|most| length <= most)
     }
+
+    /// Whether `length`, as one tape reads it, may be inside: no more than
+    /// [`PLAY`] beyond.
+    #[must_use]
+    pub fn about_holds(&self, length: Length) -> bool {
+        self.least.is_none_or(|least| length + PLAY >= least)
+            && self.most.is_none_or(|most| length - PLAY <= most)
+    }
 }
+
+/// One reading may be so much beyond what is there: rounding to the eighth, the hand,
+/// the hook. What is just at a usual limit is not questioned for it.
+pub const PLAY: Length = Length::from_sixteenths(2);
 
 const fn quarters(n: i64) -> Length {
     Length::from_sixteenths(n.saturating_mul(4))
@@ -174,18 +186,19 @@ pub const UNDER_BOW: Limit = Limit {
     source: Source::Derived("the least header depth, 7 in, less the deepest usual bow, 2 in"),
 };
 
-/// Spread of the width, height or header readings of one frame that is not questioned.
+/// Spread of the width, height or header readings of one frame that is not questioned
+/// by itself. The judge looks closer: it knows what the other readings say.
 pub const SPREAD_USUAL: Limit = Limit {
     least: None,
-    most: Some(quarters(3)),
+    most: Some(quarters(6)),
     reason: Reason::FrameShape,
     source: Source::CommonPractice,
 };
 
-/// Spread of the bow readings that is not questioned: bows differ by make.
+/// Spread of the bow readings that is not questioned: bows differ by design.
 pub const BOW_SPREAD_USUAL: Limit = Limit {
     least: None,
-    most: Some(quarters(3)),
+    most: Some(quarters(4)),
     reason: Reason::FrameShape,
     source: Source::CommonPractice,
 };
@@ -198,11 +211,11 @@ pub const SPREAD_POSSIBLE: Limit = Limit {
     source: Source::CommonPractice,
 };
 
-/// How far repeats at one marked spot may lie apart: one graduation, read twice,
-/// and the play of the hook.
+/// How far repeats at one marked spot may lie apart: the half inch that someone
+/// rounds to. The judge looks closer.
 pub const REPEAT_USUAL: Limit = Limit {
     least: None,
-    most: Some(quarters(1)),
+    most: Some(quarters(2)),
     reason: Reason::FrameShape,
     source: Source::CommonPractice,
 };

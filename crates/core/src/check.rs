@@ -2,6 +2,7 @@
 
 use crate::finding::{Finding, Severity};
 use crate::frame::Preparation;
+use crate::judge::{self, Judgement, judge};
 use crate::order::Numbers;
 use crate::profile::Profile;
 use crate::rules::{Context, RULES};
@@ -18,6 +19,8 @@ pub struct Report {
     pub numbers: Numbers,
     /// Everything found, worst first.
     pub findings: Vec<Finding>,
+    /// What the judge makes of the readings; its findings are among [`Self::findings`].
+    pub judgement: Judgement,
 }
 
 /// Whether an order may be made.
@@ -60,11 +63,14 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     let preparation = Preparation::of(survey);
     let numbers = Numbers::of(survey, profile, &preparation);
     let context = Context { survey, preparation: &preparation, numbers: &numbers };
-    let mut findings: Vec<Finding> = RULES.iter().flat_map(|rule| (rule.check)(&context)).collect();
+    let judgement = judge(survey, profile);
+    // The judge first: among equals it is the one that names the reading.
+    let mut findings = judge::findings(&judgement, survey);
+    findings.extend(RULES.iter().flat_map(|rule| (rule.check)(&context)));
     // Stable: within one severity the order of RULES stays.
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
     let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);
-    Report { verdict: worst.into(), preparation, numbers, findings }
+    Report { verdict: worst.into(), preparation, numbers, findings, judgement }
 }
 
 #[cfg(test)]

@@ -9,11 +9,11 @@ use crate::survey::Survey;
 
 pub(super) const RULE: Rule = Rule { code: "header-to-bow", check };
 
-/// How near the difference must be to a bow's depth: two graduations of the tape.
-const NEAR: Length = Length::from_sixteenths(2);
+/// How near the difference must be to a bow's depth: a graduation of the tape.
+const NEAR: Length = Length::from_sixteenths(1);
 
 /// A bow shallower than this is within what a frame does by itself.
-const TELLING: Length = Length::from_sixteenths(8);
+const TELLING: Length = Length::from_sixteenths(14);
 
 /// What the readings other than those at `spot` make the header depth there.
 fn expected(survey: &Survey, spot: Spot) -> Option<Length> {

@@ -32,13 +32,13 @@ mod tests {
     use crate::rules::testing::{found, put, survey};
 
     #[test]
-    fn a_quarter_inch_apart_is_the_last_that_passes() {
+    fn half_an_inch_apart_is_the_last_that_passes() {
         let with = |second| {
             let mut s = survey(&[(Spot::LoopSillToRoof, 1776)]);
             put(&mut s, Spot::LoopSillToRoof, second);
             found(&s, "repeats")
         };
-        assert!(with(1776 + 4).is_empty() && with(1776 - 4).is_empty());
-        assert_eq!(with(1776 + 5), ["recheck loop.sill_to_roof"]);
+        assert!(with(1776 + 8).is_empty() && with(1776 - 8).is_empty());
+        assert_eq!(with(1776 + 9), ["recheck loop.sill_to_roof"]);
     }
 }

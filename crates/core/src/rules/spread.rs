@@ -64,7 +64,7 @@ mod tests {
     fn the_odd_one_is_the_suspect() {
         assert!(found(&survey(&[]), "spread").is_empty());
         assert_eq!(
-            found(&survey(&[(Spot::WidthHigh, 93 * 16 + 4)]), "spread"),
+            found(&survey(&[(Spot::WidthHigh, 93 * 16 + 14)]), "spread"),
             ["recheck width.high,width.middle,width.low"]
         );
         assert_eq!(
@@ -76,8 +76,8 @@ mod tests {
     #[test]
     fn a_spread_of_exactly_the_limit_is_not_questioned() {
         let with = |high| found(&survey(&[(Spot::WidthHigh, high)]), "spread");
-        assert!(with(92 * 16 + 3 + 12).is_empty());
-        assert_eq!(with(92 * 16 + 3 + 13).len(), 1);
+        assert!(with(92 * 16 + 3 + 24).is_empty());
+        assert_eq!(with(92 * 16 + 3 + 25).len(), 1);
         assert!(with(92 * 16 + 3 + 48).iter().all(|found| found.starts_with("recheck")));
         assert!(with(92 * 16 + 3 + 49).iter().all(|found| found.starts_with("stop")));
     }

@@ -4,10 +4,10 @@
 //! a set of exhaustive matches, so a sentence that one language lacks does not compile.
 
 mod en;
-mod figure;
+mod judge;
 mod rule;
 
-pub use figure::decimal;
+pub use judge::JudgeSays;
 pub use rule::{Hint, RuleSays, Subject};
 
 use crate::bounds::Reason;
@@ -30,6 +30,8 @@ pub enum Message {
     Rule(RuleSays),
     /// What to do next.
     Hint(Hint),
+    /// What the judge says.
+    Judge(JudgeSays),
 }
 
 impl From<RuleSays> for Message {

@@ -1,0 +1,295 @@
+//! Bayes over every way of being wrong, in closed form.
+//!
+//! With the sizes left free, the readings y have the log density −½ rᵀPr. If they
+//! were changed by δg, it is larger by bδ − ½aδ², b = gᵀPr, a = gᵀPg: two numbers a
+//! pattern, no adjustment anew. A diagonal is not linear in large changes; what it
+//! is off by is exact to second order in the same closed form.
+
+use super::least_squares::Adjusted;
+use super::network::{Network, Sizes, UNKNOWNS, diagonal, model};
+use super::noise::SCALES;
+use super::pattern::{About, Guess, Pattern};
+use super::reading::Reading;
+use super::size::Plausible;
+use crate::length::Length;
+use crate::spot::{Dimension, Group};
+
+/// Ordered numbers off by this much are damage, mm: a quarter inch, less what
+/// rounding to a mark may hide.
+pub(super) const DAMAGE: f64 = 6.0;
+
+/// The readings under every scale of the noise.
+pub(super) struct Fit<'a> {
+    pub(super) readings: &'a [Reading],
+    pub(super) networks: Vec<(f64, Network)>,
+    /// Adjusted sizes at the scale that is told.
+    pub(super) sizes: Sizes,
+    plausible: &'a Plausible,
+    /// Log prior density of `sizes`.
+    usual: f64,
+    diagonals: Vec<f64>,
+}
+
+/// One guess, weighed.
+#[derive(Clone, Copy, Debug)]
+pub(super) struct Weighed {
+    pub(super) pattern: usize,
+    pub(super) guess: Guess,
+    /// Log of prior times likelihood, the clean survey's included.
+    pub(super) log: f64,
+    /// Share of it that damages an ordered number.
+    pub(super) damage: f64,
+    /// The likeliest change, mm along the direction.
+    pub(super) change: f64,
+    /// Share of it that has just the likeliest value, to the mark.
+    pub(super) exact: f64,
+}
+
+/// log Σ exp, without overflow.
+pub(super) fn log_sum(logs: impl Iterator<Item = f64> + Clone) -> f64 {
+    let most = logs.clone().fold(f64::NEG_INFINITY, f64::max);
+    if most == f64::NEG_INFINITY {
+        return most;
+    }
+    most + libm::log(
+        logs.map(|log| if log - most < -40.0 { 0.0 } else { libm::exp(log - most) }).sum(),
+    )
+}
+
+/// Probability of a standard normal between `from` and `to`.
+fn normal_between(from: f64, to: f64) -> f64 {
+    let tail = |z: f64| 0.5 * libm::erfc(z * core::f64::consts::FRAC_1_SQRT_2);
+    if from > 0.0 { tail(from) - tail(to) } else { tail(-to) - tail(-from) }
+}
+
+/// What a pattern does to the fit at one scale.
+struct Felt {
+    a: f64,
+    b: f64,
+    /// Of the diagonals' second-order part: with itself, with the pattern, with the readings.
+    bend: [f64; 3],
+}
+
+impl<'a> Fit<'a> {
+    /// Adjusts `readings` under every scale; none where there is nothing to adjust.
+    pub(super) fn of(
+        readings: &'a [Reading],
+        start: Sizes,
+        plausible: &'a Plausible,
+    ) -> Option<Self> {
+        let mut sizes = start;
+        for _ in 0..2 {
+            let told = Network::of(readings, &sizes, super::noise::TOLD)?;
+            sizes = moved(&sizes, &told.adjusted);
+        }
+        let networks = SCALES
+            .into_iter()
+            .filter_map(|scale| {
+                let network = Network::of(readings, &sizes, scale)?;
+                Some((libm::log(scale.weight) + network.evidence(), network))
+            })
+            .collect();
+        let diagonals = readings
+            .iter()
+            .map(|r| f64::from(u8::from(r.spot.group() == Group::Diagonal)))
+            .collect();
+        let usual = plausible.log(&sizes);
+        Some(Self { readings, networks, sizes, plausible, usual, diagonals })
+    }
+
+    /// Log weight of a survey in which nobody slipped and nothing is knocked.
+    pub(super) fn clean(&self) -> f64 {
+        self.usual + log_sum(self.networks.iter().map(|(log, _)| *log))
+    }
+
+    /// Every guess of every pattern, and the knocked frames, weighed.
+    pub(super) fn weigh(&self, patterns: &[Pattern]) -> Vec<Weighed> {
+        let mut weighed = Vec::with_capacity(patterns.len() * 64);
+        for (index, pattern) in patterns.iter().enumerate() {
+            let felt: Vec<Felt> =
+                self.networks.iter().map(|(_, network)| self.felt(network, pattern)).collect();
+            let moves = self.networks.get(1).map_or([0.0; 4], |(_, n)| n.moves(&pattern.direction));
+            if let Some((prior, sd)) = pattern.knock {
+                weighed.push(self.knock(index, &felt, prior, sd));
+            }
+            for guess in &pattern.guesses {
+                weighed.push(self.guess(index, pattern, &felt, &moves, guess));
+            }
+        }
+        weighed
+    }
+
+    fn felt(&self, network: &Network, pattern: &Pattern) -> Felt {
+        let sum = |left: &[f64], right: &[f64]| left.iter().zip(right).map(|(l, r)| l * r).sum();
+        let push = network.felt(&pattern.direction);
+        let a: f64 = sum(&pattern.direction, &push);
+        let b = sum(&pattern.direction, &network.pull);
+        let bend = if self.diagonals.iter().any(|d| *d != 0.0) {
+            let bent = network.felt(&self.diagonals);
+            [
+                sum(&self.diagonals, &bent),
+                sum(&self.diagonals, &push),
+                sum(&self.diagonals, &network.pull),
+            ]
+        } else {
+            [0.0; 3]
+        };
+        Felt { a: a.max(0.0), b, bend }
+    }
+
+    /// What the diagonals are off by, beyond the first order, when the sizes move by
+    /// −`moves`·`change`.
+    fn bent(&self, moves: &Sizes, change: f64) -> f64 {
+        let [w, h, t, b] = self.sizes;
+        let [dw, dh, ..] = moves.map(|m| m * change);
+        let d = diagonal(&self.sizes).max(1.0);
+        diagonal(&[w - dw, h - dh, t, b]) - d + (w * dw + h * dh) / d
+    }
+
+    fn knock(&self, pattern: usize, felt: &[Felt], prior: f64, sd: f64) -> Weighed {
+        let variance = sd * sd;
+        let logs = self.networks.iter().zip(felt).map(|((log, _), felt)| {
+            let over = 1.0 + felt.a * variance;
+            log + 0.5 * felt.b * felt.b * variance / over - 0.5 * libm::log(over)
+        });
+        let guess = Guess {
+            slip: super::slips::SlipKind::Other,
+            least: 0.0,
+            most: 0.0,
+            prior,
+            meant: None,
+        };
+        let log = libm::log(prior) + self.usual + log_sum(logs.clone());
+        Weighed { pattern, guess, log, damage: 0.0, change: 0.0, exact: 0.0 }
+    }
+
+    fn guess(
+        &self,
+        index: usize,
+        pattern: &Pattern,
+        felt: &[Felt],
+        moves: &Sizes,
+        guess: &Guess,
+    ) -> Weighed {
+        let (a, b) = felt.get(1).map_or((0.0, 0.0), |felt| (felt.a, felt.b));
+        let best = if a > 1e-12 { b / a } else { 0.5 * (guess.least + guess.most) };
+        let change = best.clamp(guess.least, guess.most);
+        let bent = if self.diagonals.is_empty() { 0.0 } else { self.bent(moves, change) };
+        let logs = self
+            .networks
+            .iter()
+            .zip(felt)
+            .map(|((log, _), felt)| log + gain(felt, bent, guess.least, guess.most));
+        let [w, h, t, b] = self.sizes;
+        let [dw, dh, dt, db] = moves.map(|m| m * change);
+        let sizes = [w - dw, h - dh, t - dt, b - db];
+        let log = libm::log(guess.prior) + self.plausible.log(&sizes) + log_sum(logs.clone());
+        let width = guess.most - guess.least;
+        let exact = if width > 0.0 {
+            let step = self.readings.first().map_or(1.0, |r| r.unit.step().to_mm());
+            (step * (a / core::f64::consts::TAU).sqrt().max(1.0 / width)).min(1.0)
+        } else {
+            1.0
+        };
+        let damage = if self.damage(pattern, change) >= DAMAGE { 1.0 } else { 0.0 };
+        Weighed { pattern: index, guess: *guess, log, damage, change, exact }
+    }
+
+    /// How far the worst ordered number is off, mm, if the readings of `pattern` are
+    /// off by `change`.
+    fn damage(&self, pattern: &Pattern, change: f64) -> f64 {
+        let off = |dimension: Dimension| {
+            let sign = if dimension == Dimension::Bow { -1.0 } else { 1.0 };
+            let mut written = f64::INFINITY;
+            let mut meant = f64::INFINITY;
+            let mut touched = false;
+            for (reading, direction) in self.readings.iter().zip(&pattern.direction) {
+                if reading.spot.dimension() == Some(dimension) {
+                    touched |= *direction != 0.0;
+                    written = written.min(sign * reading.mm);
+                    meant = meant.min(sign * (reading.mm - direction * change));
+                }
+            }
+            if touched { (written - meant).abs() } else { 0.0 }
+        };
+        Dimension::ALL.into_iter().map(off).fold(0.0, f64::max)
+    }
+
+    /// The adjusted network that figures are told from.
+    pub(super) fn told(&self) -> Option<&Network> {
+        self.networks.get(1).map(|(_, network)| network)
+    }
+}
+
+/// Log of what the likelihood gains when the readings were changed by something
+/// between `least` and `most` along a pattern.
+fn gain(felt: &Felt, bent: f64, least: f64, most: f64) -> f64 {
+    let [own, with_pattern, with_readings] = felt.bend;
+    let a = felt.a;
+    let b = felt.b - bent * with_pattern;
+    let fixed = bent * with_readings - 0.5 * bent * bent * own;
+    let at = |change: f64| b * change - 0.5 * a * change * change;
+    let width = most - least;
+    let root = a.sqrt();
+    if width <= 0.0 || root * width < 1e-3 {
+        return fixed + at(0.5 * (least + most));
+    }
+    let best = b / a;
+    let (from, to) = ((least - best) * root, (most - best) * root);
+    // Far out in the tail the nearest end is all that counts.
+    if from > 6.0 || to < -6.0 {
+        let (end, z) = if from > 6.0 { (least, from) } else { (most, -to) };
+        return fixed + at(end) - libm::log((z * root * width).max(1.0));
+    }
+    let mass = normal_between(from, to).max(1e-300);
+    fixed + 0.5 * b * best + libm::log(mass * core::f64::consts::TAU.sqrt() / (root * width))
+}
+
+/// Sizes after an adjustment.
+fn moved(sizes: &Sizes, adjusted: &Adjusted<UNKNOWNS>) -> Sizes {
+    let [w, h, t, b] = *sizes;
+    let [dw, dh, dt, db, ..] = adjusted.corrections;
+    [w + dw, h + dh, t + dt, b + db]
+}
+
+/// Where to linearise: the middle reading of each dimension, or what the others say.
+pub(super) fn start(readings: &[Reading]) -> Sizes {
+    let middle = |group: Group| {
+        let mut of: Vec<Length> =
+            readings.iter().filter(|r| r.spot.group() == group).map(|r| r.length).collect();
+        of.sort_unstable();
+        of.get(of.len() / 2).map(|length| length.to_mm())
+    };
+    let diagonal = middle(Group::Diagonal);
+    let leg = |other: Option<f64>| {
+        let (d, o) = diagonal.zip(other)?;
+        (d > o).then(|| (d * d - o * o).sqrt())
+    };
+    let (width, height) = (middle(Group::Width), middle(Group::Height));
+    [
+        width.or(leg(height)).unwrap_or(2300.0),
+        height.or(leg(width)).unwrap_or(2400.0),
+        middle(Group::Header).unwrap_or(250.0),
+        middle(Group::Bow).unwrap_or(30.0),
+    ]
+}
+
+/// Which sizes the readings say anything of.
+pub(super) fn known(readings: &[Reading]) -> [bool; 4] {
+    Dimension::ALL.map(|d| readings.iter().any(|r| r.spot.dimension() == Some(d)))
+}
+
+/// What tells `About` of a pattern apart when posteriors are added up.
+pub(super) fn same(about: About, other: About, readings: &[Reading]) -> bool {
+    match (about, other) {
+        (About::One(i), About::One(j)) => {
+            readings.get(i).map(|r| r.spot) == readings.get(j).map(|r| r.spot)
+        }
+        _ => about == other,
+    }
+}
+
+/// Design row of a reading that is not there yet.
+pub(super) fn design(spot: crate::spot::Spot, sizes: &Sizes) -> Option<[f64; UNKNOWNS]> {
+    model(spot, sizes).map(|(_, design)| design)
+}

@@ -1,0 +1,48 @@
+//! What the judge has to say, as findings.
+
+use super::{Judgement, Likely};
+use crate::finding::{Finding, Severity};
+use crate::length::Length;
+use crate::say::{JudgeSays, Message};
+use crate::survey::Survey;
+
+/// The rule's name in files and links.
+const RULE: &str = "slip";
+
+/// The findings of a judgement: one, if there is an alarm.
+#[must_use]
+pub fn findings(judgement: &Judgement, survey: &Survey) -> Vec<Finding> {
+    if !judgement.alarm {
+        return Vec::new();
+    }
+    let Some(likely) = judgement.likely.first() else { return Vec::new() };
+    let written = |likely: &Likely| {
+        let entry = survey.entries(likely.spot).get(likely.index);
+        entry.and_then(|entry| entry.read.as_ref().ok().copied()).unwrap_or(Length::ZERO)
+    };
+    let message = JudgeSays::Doubtful {
+        spots: likely.spots.clone(),
+        value: written(likely),
+        slip: likely.value.map(|_| likely.slip),
+    };
+    let mut hints: Vec<Message> = Vec::new();
+    if let Some(meant) = likely.value {
+        hints.push(JudgeSays::DidYouMean { spot: likely.spot, meant }.into());
+    }
+    hints.push(JudgeSays::ReadAgain { spots: likely.spots.clone() }.into());
+    let mut spots = likely.spots.clone();
+    // The runner-up, where it is nearly as likely.
+    if let Some(second) = judgement.likely.get(1)
+        && second.odds > 0.3 * likely.odds
+    {
+        for spot in &second.spots {
+            if !spots.contains(spot) {
+                spots.push(*spot);
+            }
+        }
+        if likely.value.is_none() {
+            hints.push(JudgeSays::OrReadAgain { spot: second.spot }.into());
+        }
+    }
+    vec![Finding { severity: Severity::Recheck, rule: RULE, spots, message: message.into(), hints }]
+}

@@ -1,0 +1,151 @@
+//! From weighed guesses to a verdict: how likely damage is, and the best answers.
+
+use super::evidence::{Fit, Weighed, log_sum, same};
+use super::pattern::{About, Pattern};
+use super::reading::Reading;
+use super::slips::SlipKind;
+use super::{Likely, SURE};
+use crate::length::Length;
+use crate::spot::{Dimension, Spot};
+
+/// How many answers are given.
+const ANSWERS: usize = 5;
+
+/// What Bayes' rule makes of the weighed guesses.
+pub(super) struct Verdict {
+    pub(super) wrong: f64,
+    pub(super) likely: Vec<Likely>,
+}
+
+/// Log of everything, the clean survey included.
+pub(super) fn log_total(fit: &Fit<'_>, weighed: &[Weighed]) -> f64 {
+    let all = weighed.iter().map(|w| w.log);
+    log_sum(core::iter::once(fit.clean()).chain(all))
+}
+
+/// Posterior of one guess.
+pub(super) fn posterior(weighed: &Weighed, total: f64) -> f64 {
+    let log = weighed.log - total;
+    if log < -40.0 { 0.0 } else { libm::exp(log) }
+}
+
+/// The guesses on one reading or one set of readings.
+struct Answer {
+    about: About,
+    odds: f64,
+    damage: f64,
+    /// (entry, value, slip, posterior of just that).
+    values: Vec<(usize, Length, SlipKind, f64)>,
+}
+
+impl Verdict {
+    pub(super) fn of(fit: &Fit<'_>, patterns: &[Pattern], weighed: &[Weighed]) -> Self {
+        let total = log_total(fit, weighed);
+        let mut wrong = 0.0;
+        let mut answers: Vec<Answer> = Vec::new();
+        for guess in weighed {
+            let odds = posterior(guess, total);
+            wrong += odds * guess.damage;
+            let Some(pattern) = patterns.get(guess.pattern) else { continue };
+            if odds < 1e-6 || pattern.about == About::Frame {
+                continue;
+            }
+            let known = answers.iter().position(|a| same(a.about, pattern.about, fit.readings));
+            let at = known.unwrap_or(answers.len());
+            if known.is_none() {
+                let about = pattern.about;
+                answers.push(Answer { about, odds: 0.0, damage: 0.0, values: Vec::new() });
+            }
+            let Some(answer) = answers.get_mut(at) else { continue };
+            answer.odds += odds;
+            answer.damage += odds * guess.damage;
+            if let Some((entry, value)) = meant(fit.readings, pattern, guess) {
+                answer.values.push((entry, value, guess.guess.slip, odds * guess.exact));
+            }
+        }
+        answers.sort_by(|a, b| rank(b).total_cmp(&rank(a)));
+        let likely = answers
+            .iter()
+            .take(ANSWERS)
+            .filter_map(|answer| told(fit.readings, patterns, answer))
+            .collect();
+        Self { wrong: wrong.min(1.0), likely }
+    }
+}
+
+/// What counts for the order of the answers: a slip that damages nothing is less pressing.
+fn rank(answer: &Answer) -> f64 {
+    answer.odds + answer.damage
+}
+
+/// The reading that speaks for a pattern, and what it meant under a guess.
+fn meant(readings: &[Reading], pattern: &Pattern, weighed: &Weighed) -> Option<(usize, Length)> {
+    let entry = match pattern.about {
+        About::One(i) => i,
+        _ => speaker(readings, pattern)?,
+    };
+    let reading = readings.get(entry)?;
+    if weighed.guess.least < weighed.guess.most || weighed.guess.meant.is_none() {
+        let direction = pattern.direction.get(entry)?;
+        let value = Length::from_mm_f64(reading.mm - direction * weighed.change);
+        return Some((entry, value.round_to(reading.unit.step())));
+    }
+    weighed.guess.meant.map(|value| (entry, value))
+}
+
+/// The tightest reading of the first dimension in a pattern.
+fn speaker(readings: &[Reading], pattern: &Pattern) -> Option<usize> {
+    let first = pattern.touches().next()?;
+    let group = readings.get(first)?.spot.group();
+    pattern
+        .touches()
+        .filter(|i| readings.get(*i).is_some_and(|r| r.spot.group() == group))
+        .min_by_key(|i| {
+            let reading = readings.get(*i);
+            let sign = if reading.and_then(|r| r.spot.dimension()) == Some(Dimension::Bow) {
+                -1
+            } else {
+                1
+            };
+            reading.map_or(0, |r| sign * r.length.nm())
+        })
+}
+
+fn told(readings: &[Reading], patterns: &[Pattern], answer: &Answer) -> Option<Likely> {
+    // Add up slips that lead to the same value of the same entry.
+    let mut sums: Vec<(usize, Length, SlipKind, f64, f64)> = Vec::new();
+    for (entry, value, slip, odds) in &answer.values {
+        match sums.iter_mut().find(|sum| sum.0 == *entry && sum.1 == *value) {
+            Some(sum) => {
+                sum.3 += odds;
+                if *odds > sum.4 {
+                    (sum.2, sum.4) = (*slip, *odds);
+                }
+            }
+            None => sums.push((*entry, *value, *slip, *odds, *odds)),
+        }
+    }
+    let best = sums.into_iter().reduce(|best, next| if next.3 > best.3 { next } else { best })?;
+    let (entry, guess, slip, guess_odds, _) = best;
+    let reading = readings.get(entry)?;
+    let mut spots: Vec<Spot> = vec![reading.spot];
+    if !matches!(answer.about, About::One(_)) {
+        let pattern = patterns.iter().find(|pattern| pattern.about == answer.about)?;
+        for i in pattern.touches() {
+            let spot = readings.get(i).map(|r| r.spot)?;
+            if !spots.contains(&spot) {
+                spots.push(spot);
+            }
+        }
+    }
+    Some(Likely {
+        slip,
+        spot: reading.spot,
+        index: reading.index,
+        spots,
+        value: (guess_odds >= SURE).then_some(guess),
+        guess,
+        guess_odds,
+        odds: answer.odds,
+    })
+}

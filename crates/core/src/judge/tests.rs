@@ -1,0 +1,105 @@
+//! What the judge must say of surveys made by hand.
+
+use super::*;
+use crate::length::Unit;
+use crate::survey::Entry;
+
+fn put(survey: &mut Survey, spot: Spot, sixteenths: i64) {
+    let length = Length::from_sixteenths(sixteenths);
+    survey.push(spot, Entry { text: length.text(Unit::Inch), read: Ok(length), struck: false });
+}
+
+/// 92 3/16 × 101 1/2 × 9 1/2 × 1 1/4 in; diagonal 137 1/8, sill to bow 109 3/4.
+fn six() -> Survey {
+    let mut survey = Survey::new(Unit::Inch);
+    survey.prepared = true;
+    put(&mut survey, Spot::WidthMiddle, 92 * 16 + 3);
+    put(&mut survey, Spot::HeightCenter, 101 * 16 + 8);
+    put(&mut survey, Spot::HeaderCenter, 9 * 16 + 8);
+    put(&mut survey, Spot::BowFirst, 20);
+    put(&mut survey, Spot::DiagonalRising, 137 * 16 + 2);
+    put(&mut survey, Spot::LoopSillToBow, 109 * 16 + 12);
+    survey
+}
+
+fn with(mut survey: Survey, spot: Spot, sixteenths: i64) -> Survey {
+    survey.entries_mut(spot).clear();
+    put(&mut survey, spot, sixteenths);
+    survey
+}
+
+fn judged(survey: &Survey) -> Judgement {
+    judge(survey, &Profile::default())
+}
+
+#[test]
+fn a_sound_survey_raises_no_alarm() {
+    let judgement = judged(&six());
+    assert!(judgement.wrong < 0.02, "{}", judgement.wrong);
+    assert!(!judgement.alarm && findings(&judgement, &six()).is_empty());
+}
+
+#[test]
+fn nothing_read_is_nothing_wrong() {
+    let judgement = judged(&Survey::new(Unit::Inch));
+    assert_eq!(judgement.wrong, 0.0);
+    assert_eq!(judgement.next.len(), 4);
+    assert!(judgement.next.iter().all(|next| next.why == Why::Missing));
+}
+
+#[test]
+fn two_digits_exchanged_in_the_width_are_found_named_and_put_right() {
+    let survey = with(six(), Spot::WidthMiddle, 29 * 16 + 3);
+    let judgement = judged(&survey);
+    assert!(judgement.alarm);
+    let likely = &judgement.likely[0];
+    assert_eq!((likely.spot, likely.slip), (Spot::WidthMiddle, SlipKind::Transpose), "{likely:?}");
+    assert_eq!(likely.value, Some(Length::from_sixteenths(92 * 16 + 3)));
+}
+
+#[test]
+fn an_inch_in_the_height_is_found_and_named() {
+    let survey = with(six(), Spot::HeightCenter, 102 * 16 + 8);
+    let judgement = judged(&survey);
+    assert!(judgement.alarm, "{judgement:#?}");
+    assert_eq!(judgement.likely[0].spot, Spot::HeightCenter);
+    assert_eq!(judgement.next[0].why, Why::Settles);
+    let found = findings(&judgement, &survey);
+    assert_eq!(found[0].spots[0], Spot::HeightCenter);
+}
+
+#[test]
+fn with_four_numbers_the_closing_reading_checks_three_of_them() {
+    let mut survey = six();
+    survey.entries_mut(Spot::DiagonalRising).clear();
+    survey.entries_mut(Spot::LoopSillToBow).clear();
+    let judgement = judged(&survey);
+    let first = judgement.next.iter().find(|next| next.spot == Spot::LoopSillToBow).unwrap();
+    assert_eq!(first.checks, [Dimension::Height, Dimension::Header, Dimension::Bow]);
+    assert_eq!(judgement.unseen, [None; 4]);
+}
+
+#[test]
+fn a_racked_frame_is_not_accused() {
+    let mut survey = six();
+    survey.entries_mut(Spot::DiagonalRising).clear();
+    put(&mut survey, Spot::DiagonalRising, 137 * 16 + 2 + 9);
+    put(&mut survey, Spot::DiagonalFalling, 137 * 16 + 2 - 9);
+    assert!(!judged(&survey).alarm);
+}
+
+#[test]
+fn a_struck_reading_does_not_count() {
+    let mut survey = with(six(), Spot::WidthMiddle, 29 * 16 + 3);
+    survey.entries_mut(Spot::WidthMiddle)[0].struck = true;
+    put(&mut survey, Spot::WidthMiddle, 92 * 16 + 3);
+    let judgement = judged(&survey);
+    assert!(!judgement.alarm);
+    assert_eq!(judgement.adjusted[0].index, 1);
+}
+
+#[test]
+fn the_same_survey_gives_the_same_judgement() {
+    let survey = with(six(), Spot::HeaderCenter, 8 * 16 + 4);
+    assert_eq!(judged(&survey), judged(&survey));
+}

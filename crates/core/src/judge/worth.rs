@@ -1,0 +1,176 @@
+//! What to read next: the value of one more reading, from the survey so far.
+//!
+//! For each damaging slip that may still hide, Bayes' rule has left some posterior.
+//! One more reading z with the predicted variance s² would move the log odds of a slip
+//! of size δ by ½δ²k²/s², give or take its root, where k is how much z's prediction
+//! moves with the slip. The chance that this passes the alarm, times the posterior,
+//! times what a miss costs, is what the reading is worth.
+
+use super::evidence::{DAMAGE, Fit, Weighed, design, known};
+use super::least_squares::{dot, times};
+use super::likely::{log_total, posterior};
+use super::network::{UNKNOWNS, placing};
+use super::noise::TOLD;
+use super::pattern::{About, Pattern};
+use super::{ALARM, Judgement, Next, Why, tape};
+use crate::profile::Profile;
+use crate::spot::{Dimension, Group, Spot};
+use crate::survey::Survey;
+
+/// Sizes of slips are put into bins, each twice as large as the one before.
+const BINS: usize = 7;
+/// A repeat of a number shares its slip this often: copied, or the same wrong edge.
+const SHARED: f64 = 0.2;
+
+/// The damaging part of one pattern, by size.
+struct Hidden<'a> {
+    pattern: &'a Pattern,
+    /// How every unknown moves with the slip.
+    moves: [f64; UNKNOWNS],
+    /// Posterior of damage in each bin.
+    bins: [f64; BINS],
+}
+
+/// What to read next.
+pub(super) fn next(
+    survey: &Survey,
+    profile: &Profile,
+    fit: &Fit<'_>,
+    patterns: &[Pattern],
+    weighed: &[Weighed],
+    judgement: &Judgement,
+) -> Vec<Next> {
+    let costs = &profile.costs;
+    let mut list = Vec::new();
+    for (dimension, known) in Dimension::ALL.into_iter().zip(known(fit.readings)) {
+        let [first, middle, _] = dimension.spots();
+        if !known {
+            // Where three places are asked for, the middle is the one that is always taken.
+            let spot = if dimension == Dimension::Bow { first } else { middle };
+            let (worth, checks) = (costs.miss, vec![dimension]);
+            list.push(Next { spot, repeat: false, worth, checks, why: Why::Missing });
+        }
+    }
+    if let (true, Some(likely)) = (judgement.alarm, judgement.likely.first()) {
+        let checks = likely.spot.dimension().into_iter().collect();
+        let worth = costs.miss * judgement.wrong;
+        let spot = likely.spot;
+        list.push(Next { spot, repeat: true, worth, checks, why: Why::Settles });
+        return list;
+    }
+    if !list.is_empty() {
+        return list;
+    }
+    let hidden = hidden(fit, patterns, weighed);
+    let mut offers: Vec<Next> = Spot::ALL
+        .into_iter()
+        .filter(|spot| spot.group() != Group::Post)
+        .filter_map(|spot| offer(survey, fit, &hidden, spot, costs.miss))
+        .filter(|next| next.worth > costs.minute)
+        .collect();
+    offers.sort_by(|a, b| b.worth.total_cmp(&a.worth));
+    offers
+}
+
+fn hidden<'a>(fit: &Fit<'_>, patterns: &'a [Pattern], weighed: &[Weighed]) -> Vec<Hidden<'a>> {
+    let total = log_total(fit, weighed);
+    let Some(network) = fit.told() else { return Vec::new() };
+    let mut list: Vec<Hidden<'a>> = patterns
+        .iter()
+        .map(|pattern| {
+            let mut right = [0.0; UNKNOWNS];
+            for (row, direction) in network.rows.iter().zip(&pattern.direction) {
+                let weight = direction / (row.sigma * row.sigma);
+                for (cell, a) in right.iter_mut().zip(&row.design) {
+                    *cell += weight * a;
+                }
+            }
+            let moves = times(&network.adjusted.covariance, &right);
+            Hidden { pattern, moves, bins: [0.0; BINS] }
+        })
+        .collect();
+    for guess in weighed {
+        let damage = posterior(guess, total) * guess.damage;
+        if damage <= 1e-9 {
+            continue;
+        }
+        let doublings = libm::floor(libm::log2((guess.change.abs() / DAMAGE).max(1.0)));
+        #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "0 to 6")]
+        let bin = doublings.clamp(0.0, 6.0) as usize;
+        let cell = list.get_mut(guess.pattern).and_then(|hidden| hidden.bins.get_mut(bin));
+        if let Some(cell) = cell {
+            *cell += damage;
+        }
+    }
+    list
+}
+
+/// What a reading at `spot` would be worth.
+fn offer(
+    survey: &Survey,
+    fit: &Fit<'_>,
+    hidden: &[Hidden<'_>],
+    spot: Spot,
+    miss: f64,
+) -> Option<Next> {
+    let network = fit.told()?;
+    let design = design(spot, &fit.sizes)?;
+    let repeat = survey.lengths(spot).next().is_some();
+    let expected = expected(fit, spot);
+    let tape = TOLD.tape * tape::sigma(expected);
+    let placing = TOLD.tape * placing(spot.group());
+    // Rounding to a sixteenth, or a little coarser.
+    let own = tape * tape + placing * placing + 0.5;
+    let variance = own + dot(&design, &times(&network.adjusted.covariance, &design));
+    let mut worth = 0.0;
+    for slip in hidden {
+        // A reading of the same dimension shares what is wrong with all of it.
+        let shared = match slip.pattern.about {
+            About::One(i) => {
+                let same = fit.readings.get(i).is_some_and(|r| r.spot.group() == spot.group());
+                if same { SHARED } else { 0.0 }
+            }
+            About::Whole(group) if group == spot.group() => 1.0,
+            About::Spot(other) if other == spot => 1.0,
+            _ => 0.0,
+        };
+        let moved = dot(&design, &slip.moves);
+        let mut found = 0.0;
+        for (bin, mass) in slip.bins.iter().enumerate() {
+            if *mass > 0.0 {
+                #[expect(clippy::cast_precision_loss, reason = "0 to 6")]
+                let size = 1.4 * DAMAGE * libm::exp2(bin as f64);
+                found += mass * uncovers(*mass, size * moved.abs() / variance.sqrt());
+            }
+        }
+        worth += miss * found * (1.0 - shared);
+    }
+    let checks: Vec<Dimension> = Dimension::ALL
+        .into_iter()
+        .zip(design)
+        .filter(|(_, derivative)| *derivative != 0.0)
+        .map(|(dimension, _)| dimension)
+        .collect();
+    let why = match (repeat, checks.len()) {
+        (true, _) => Why::Again,
+        (false, 0 | 1) => Why::ChecksOne,
+        (false, _) => Why::ChecksSeveral,
+    };
+    Some(Next { spot, repeat, worth, checks, why })
+}
+
+/// Chance that a reading which the slip moves by `shift` standard deviations lifts a
+/// posterior of `mass` over the alarm.
+fn uncovers(mass: f64, shift: f64) -> f64 {
+    if shift < 1e-6 {
+        return 0.0;
+    }
+    let odds = |p: f64| libm::log(p / (1.0 - p).max(1e-9));
+    let z = (odds(mass) - odds(ALARM) + 0.5 * shift * shift) / shift;
+    0.5 * libm::erfc(-z * core::f64::consts::FRAC_1_SQRT_2)
+}
+
+/// About what a tape at `spot` will read, mm.
+fn expected(fit: &Fit<'_>, spot: Spot) -> f64 {
+    super::network::model(spot, &fit.sizes).map_or(0.0, |(value, _)| value)
+}
