@@ -5,7 +5,7 @@ use crate::frame::Preparation;
 use crate::judge::{self, Judgement, judge};
 use crate::order::Numbers;
 use crate::profile::Profile;
-use crate::rules::{Context, RULES};
+use crate::rules::{self, Context};
 use crate::survey::Survey;
 
 /// All that can be said of a survey.
@@ -57,20 +57,33 @@ impl From<Severity> for Verdict {
     }
 }
 
-/// Checks `survey` by every rule. Nothing ends the check early; all findings are returned.
+/// Checks `survey` by every rule and by the judge. Nothing ends the check early; all
+/// findings are returned, but for what the judge says better.
 #[must_use]
 pub fn check(survey: &Survey, profile: &Profile) -> Report {
     let preparation = Preparation::of(survey);
     let numbers = Numbers::of(survey, profile, &preparation);
     let context = Context { survey, preparation: &preparation, numbers: &numbers };
     let judgement = judge(survey, profile);
+    let judged = judge::findings(&judgement, survey);
+    let ruled = rules::run(&context).into_iter().filter(|finding| !told_better(finding, &judged));
+    let ruled: Vec<Finding> = ruled.collect();
     // The judge first: among equals it is the one that names the reading.
-    let mut findings = judge::findings(&judgement, survey);
-    findings.extend(RULES.iter().flat_map(|rule| (rule.check)(&context)));
+    let mut findings = judged;
+    findings.extend(ruled);
     // Stable: within one severity the order of RULES stays.
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
     let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);
     Report { verdict: worst.into(), preparation, numbers, findings, judgement }
+}
+
+/// Whether `finding` says only that readings differ of which the judge has named one.
+fn told_better(finding: &Finding, judged: &[Finding]) -> bool {
+    let compares = matches!(finding.rule, "spread" | "repeats" | "header-to-bow");
+    let suspect = judged.first().and_then(|judged| judged.spots.first());
+    compares
+        && finding.severity < Severity::Stop
+        && suspect.is_some_and(|suspect| finding.spots.contains(suspect))
 }
 
 #[cfg(test)]

@@ -2,7 +2,7 @@
 
 use crate::field::Field;
 use crate::step::Step;
-use hangtrue_core::{Length, Unit};
+use hangtrue_core::{Length, Spot, Unit};
 
 /// One thing that happened.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -60,6 +60,8 @@ pub enum Action {
     Confirm(String),
     /// Read a spot again: the old reading is struck through.
     Reread(Field),
+    /// Take one more reading at a spot.
+    Take(Spot),
     /// Leave out the reading that is offered now.
     Skip,
     /// Put the link on the clipboard.
@@ -90,6 +92,7 @@ impl Action {
             Self::Use(field, text) => ["use:", &field.name(), ":", text].concat(),
             Self::Confirm(key) => ["confirm:", key].concat(),
             Self::Reread(field) => ["reread:", &field.name()].concat(),
+            Self::Take(spot) => ["take:", &spot.key()].concat(),
             Self::Skip => "skip".into(),
             Self::Copy => "copy".into(),
             Self::Share => "share".into(),
@@ -118,6 +121,7 @@ impl Action {
             }
             "confirm" => Self::Confirm(rest.to_owned()),
             "reread" => Self::Reread(Field::from_name(rest)?),
+            "take" => Self::Take(Spot::from_key(rest)?),
             "skip" => Self::Skip,
             "copy" => Self::Copy,
             "share" => Self::Share,
@@ -155,7 +159,6 @@ pub fn keys(unit: Unit) -> Vec<(&'static str, Key)> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use hangtrue_core::Spot;
 
     #[test]
     fn every_action_is_read_back_from_its_code() {
@@ -170,6 +173,7 @@ mod tests {
             Action::Use(field, "96 1/4: in".into()),
             Action::Confirm("spread:width.low".into()),
             Action::Reread(field),
+            Action::Take(Spot::LoopSillToBow),
             Action::Skip,
             Action::Copy,
             Action::Share,

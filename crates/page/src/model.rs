@@ -6,7 +6,7 @@ use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::order::{Confirmed, Date, Order};
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::{Language, Speaker};
-use hangtrue_core::{Finding, Severity, check};
+use hangtrue_core::{Finding, Severity, Spot, check};
 use hangtrue_link::LinkError;
 
 /// What the page is told of its surroundings.
@@ -43,7 +43,9 @@ pub struct Model {
     /// The one more reading that is offered now.
     pub proof: Option<Field>,
     /// Readings that were offered and left out.
-    pub skipped: Vec<Field>,
+    pub skipped: Vec<Spot>,
+    /// The reading that the one more is to replace: struck once that is typed.
+    pub replaces: Option<Field>,
     /// An order that was sent.
     pub opened: Option<Opened>,
     /// What the live region says; follows the field half a second behind.
@@ -83,7 +85,7 @@ impl Model {
     /// Whether anything has been typed at all.
     #[must_use]
     pub fn has_draft(&self) -> bool {
-        let mut spots = hangtrue_core::Spot::ALL.into_iter();
+        let mut spots = Spot::ALL.into_iter();
         spots.any(|spot| !self.order.survey.entries(spot).is_empty())
     }
 

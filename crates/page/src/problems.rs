@@ -52,13 +52,18 @@ pub fn problems(model: &Model, report: &Report) -> Vec<Problem> {
         }
     };
     let found = report.findings.iter().filter(|finding| here(finding)).cloned();
-    found.map(|finding| Problem { field: field(model, &finding), finding }).collect()
+    found.map(|finding| Problem { field: field(model, report, &finding), finding }).collect()
 }
 
-/// The field a finding is about: the last reading at its first spot that still counts.
-fn field(model: &Model, finding: &Finding) -> Option<Field> {
+/// The field of the reading that a finding suspects.
+#[must_use]
+pub fn field(model: &Model, report: &Report, finding: &Finding) -> Option<Field> {
     let spot = *finding.spots.first()?;
     let entries = model.order.survey.entries(spot);
+    let suspect = report.judgement.likely.first().filter(|likely| likely.spot == spot);
+    if let Some(likely) = suspect {
+        return Some(Field { spot, index: likely.index });
+    }
     let unreadable = |message: &Message| matches!(message, Message::Unreadable { .. });
     let index = if unreadable(&finding.message) {
         entries.iter().position(|entry| !entry.struck && entry.read.is_err())

@@ -62,6 +62,7 @@ fn type_in(model: &mut Model, field: Field, text: &str) -> Vec<Effect> {
         return Vec::new();
     }
     model.order.survey.set(field.spot, field.index, text);
+    strike_replaced(model, field);
     model.active = Some(field);
     model.copied = None;
     let report = model.report();
@@ -71,6 +72,16 @@ fn type_in(model: &mut Model, field: Field, text: &str) -> Vec<Effect> {
         .confirmed
         .retain(|confirmed| confirmed.spot != Some(field.spot) && still.contains(confirmed));
     keep(model).into_iter().chain([Effect::Settle]).collect()
+}
+
+/// The reading that `field` is to replace is struck as long as there is a reading in `field`.
+fn strike_replaced(model: &mut Model, field: Field) {
+    let Some(old) = model.replaces.filter(|old| old.spot == field.spot) else { return };
+    let entries = model.order.survey.entries_mut(field.spot);
+    let replaced = entries.get(field.index).is_some_and(|entry| entry.read.is_ok());
+    if let Some(entry) = entries.get_mut(old.index) {
+        entry.struck = replaced;
+    }
 }
 
 fn act(model: &mut Model, action: Action) -> Vec<Effect> {
@@ -92,6 +103,7 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         }
         Action::Confirm(key) => confirm(model, &key),
         Action::Reread(field) => walk::reread(model, field),
+        Action::Take(spot) => walk::take(model, spot),
         Action::Skip => walk::skip(model),
         Action::Copy => walk::link(model).map_or_else(Vec::new, |link| vec![Effect::Copy(link)]),
         Action::Share => walk::share(model),

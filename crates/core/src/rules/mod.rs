@@ -81,6 +81,12 @@ pub const RULES: [Rule; 17] = [
     narrow_post::RULE,
 ];
 
+/// What every rule finds, in the order of [`RULES`].
+#[must_use]
+pub fn run(context: &Context<'_>) -> Vec<Finding> {
+    RULES.iter().flat_map(|rule| (rule.check)(context)).collect()
+}
+
 impl Rule {
     /// A finding of this rule.
     fn finds(

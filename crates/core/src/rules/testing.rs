@@ -1,6 +1,9 @@
 //! What the rules' tests share: a survey that nothing is wrong with, to be changed.
 
+use super::Context;
+use crate::frame::Preparation;
 use crate::length::{Length, Unit};
+use crate::order::Numbers;
 use crate::profile::Profile;
 use crate::spot::Spot;
 use crate::survey::{Entry, Survey};
@@ -42,8 +45,10 @@ pub(crate) fn put(survey: &mut Survey, spot: Spot, sixteenths: i64) {
 
 /// What the rule of `code` finds, as `severity suspect,other,…`.
 pub(crate) fn found(survey: &Survey, code: &str) -> Vec<String> {
-    crate::check(survey, &Profile::default())
-        .findings
+    let preparation = Preparation::of(survey);
+    let numbers = Numbers::of(survey, &Profile::default(), &preparation);
+    let context = Context { survey, preparation: &preparation, numbers: &numbers };
+    super::run(&context)
         .iter()
         .filter(|finding| finding.rule == code)
         .map(|finding| {

@@ -4,9 +4,11 @@
 //! a set of exhaustive matches, so a sentence that one language lacks does not compile.
 
 mod en;
+mod figure;
 mod judge;
 mod rule;
 
+pub use figure::decimal;
 pub use judge::JudgeSays;
 pub use rule::{Hint, RuleSays, Subject};
 

@@ -1,6 +1,8 @@
 //! English (US).
 
-use super::{Buttons, Check, DimensionText, FieldText, Frame, Opened, Proof, Send, Start, Text};
+use super::{
+    Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
+};
 use hangtrue_core::{Dimension, Spot};
 
 /// The English page.
@@ -111,6 +113,22 @@ pub static TEXT: Text = Text {
         confirmed: "confirmed by the writer",
         send: "Make the order",
         verdict: ["Clear", "Recheck", "Stop"],
+    },
+    judge: Judge {
+        fits: "fits",
+        doubtful: "doubtful",
+        missing: "missing",
+        settles: "settles it",
+        next: "One more reading is worth its minute",
+        take: "Take it now",
+        unseen: "What could not be seen",
+        never: "No reading shows the wrong truck, a number copied from the first, or the same \
+                wrong edge read everywhere.",
+        working: "Show the working",
+        working_lede: "One least-squares network over all readings, in millimeters. w is the \
+                       residual over its standard deviation; the least detectable error shows \
+                       in 80 of 100 cases.",
+        columns: ["Reading", "Read", "Adjusted", "±", "w", "Least detectable"],
     },
     send: Send {
         heading: "The order",

@@ -34,6 +34,8 @@ pub struct Text {
     pub proof: Proof,
     /// The check.
     pub check: Check,
+    /// What the judge sees.
+    pub judge: Judge,
     /// The order.
     pub send: Send,
     /// An order that was sent.
@@ -213,6 +215,33 @@ pub struct Check {
     pub send: &'static str,
     /// The three verdicts in words.
     pub verdict: [&'static str; 3],
+}
+
+/// What the judge sees.
+#[derive(Debug)]
+pub struct Judge {
+    /// A reading in keeping with the rest.
+    pub fits: &'static str,
+    /// A suspected reading.
+    pub doubtful: &'static str,
+    /// An ordered number without a reading.
+    pub missing: &'static str,
+    /// The reading that would settle it.
+    pub settles: &'static str,
+    /// Over the next reading to take.
+    pub next: &'static str,
+    /// Take it.
+    pub take: &'static str,
+    /// Over what would go unnoticed.
+    pub unseen: &'static str,
+    /// What no reading shows.
+    pub never: &'static str,
+    /// Over the figures.
+    pub working: &'static str,
+    /// What the figures are.
+    pub working_lede: &'static str,
+    /// Reading, read, adjusted, uncertainty, w, least detectable.
+    pub columns: [&'static str; 6],
 }
 
 /// The order.

@@ -7,7 +7,7 @@ use crate::model::{Environment, Model};
 use crate::problems::{Problem, problems};
 use crate::step::Step;
 use crate::text::TEXT;
-use hangtrue_core::Spot;
+use hangtrue_core::{Entry, Spot};
 
 /// Continue: to the next screen, or to what stands against it.
 pub(super) fn next(model: &mut Model) -> Vec<Effect> {
@@ -36,14 +36,27 @@ fn prove(model: &mut Model) -> Vec<Effect> {
     go(model, if model.proof.is_some() { Step::Proof } else { Step::Check })
 }
 
-/// The next reading worth its minute that has been neither taken nor left out.
-fn next_proof(_model: &Model) -> Option<Field> {
-    None
+/// The next reading worth its minute that has not been left out.
+fn next_proof(model: &Model) -> Option<Field> {
+    let next = model.report().judgement.next;
+    let spot = next.into_iter().map(|next| next.spot).find(|spot| !model.skipped.contains(spot))?;
+    Some(blank(model, spot))
+}
+
+/// The field of one more reading at `spot`.
+fn blank(model: &Model, spot: Spot) -> Field {
+    Field { spot, index: model.order.survey.entries(spot).len() }
+}
+
+/// Takes the offered reading at `spot` now.
+pub(super) fn take(model: &mut Model, spot: Spot) -> Vec<Effect> {
+    let field = blank(model, spot);
+    change(model, field)
 }
 
 /// Leaves out the reading that is offered.
 pub(super) fn skip(model: &mut Model) -> Vec<Effect> {
-    model.skipped.extend(model.proof.take());
+    model.skipped.extend(model.proof.take().map(|field| field.spot));
     match model.back_to.take() {
         Some(step) => go(model, step),
         None => prove(model),
@@ -61,6 +74,7 @@ fn show(model: &mut Model, step: Step) {
     model.told = false;
     model.copied = None;
     model.spoken = String::new();
+    model.replaces = None;
     model.active = match step {
         Step::Proof => model.proof,
         _ => None,
@@ -80,7 +94,10 @@ pub(super) fn change(model: &mut Model, field: Field) -> Vec<Effect> {
         return vec![Effect::Focus(field.name())];
     }
     // A repeat is taken on a screen that hides the first reading.
-    let proof = step == Step::Proof || field.index > 0;
+    let counts = |entry: &Entry| !entry.struck;
+    let entries = model.order.survey.entries(field.spot);
+    let before = entries.get(..field.index).unwrap_or(entries);
+    let proof = step == Step::Proof || before.iter().any(counts);
     if proof {
         model.proof = Some(field);
     }
@@ -90,13 +107,11 @@ pub(super) fn change(model: &mut Model, field: Field) -> Vec<Effect> {
     [Effect::Push(model.step), Effect::Focus(field.name())].into_iter().chain(keep(model)).collect()
 }
 
-/// Strikes the reading in `field` and asks for another at the same spot.
+/// Asks for another reading at the spot of `field`; its own is struck once that is typed.
 pub(super) fn reread(model: &mut Model, field: Field) -> Vec<Effect> {
-    let entries = model.order.survey.entries_mut(field.spot);
-    let Some(entry) = entries.get_mut(field.index) else { return Vec::new() };
-    entry.struck = true;
-    let index = entries.len();
-    change(model, Field { spot: field.spot, index })
+    let effects = take(model, field.spot);
+    model.replaces = Some(field);
+    effects
 }
 
 /// The browser went to `fragment`.

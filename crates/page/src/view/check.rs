@@ -1,6 +1,6 @@
 //! All readings, what the order will say and why, every finding.
 
-use super::{Scene, frame, order, parts, problems};
+use super::{Scene, frame, judge, order, parts, problems};
 use crate::text::TEXT;
 use hangtrue_core::check::Verdict;
 use maud::{Markup, html};
@@ -25,12 +25,16 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     h2 { (text.findings) }
                     @if scene.report.findings.is_empty() { p { (text.clear) } }
                     (order::findings(scene, true))
+                    (judge::next(scene))
                 }
             }
+            (judge::residuals(scene))
             section {
                 h2 { (text.readings) }
                 (order::readings(scene, true))
             }
+            (judge::unseen(scene))
+            (judge::working(scene))
             (parts::submit(text.send))
         }
     }

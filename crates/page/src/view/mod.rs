@@ -3,6 +3,7 @@
 mod check;
 mod dimension;
 mod frame;
+mod judge;
 mod opened;
 mod order;
 mod parts;

@@ -1,6 +1,6 @@
 //! An order that somebody sent.
 
-use super::{Scene, check, frame, order, parts};
+use super::{Scene, check, frame, judge, order, parts, picture};
 use crate::event::Action;
 use crate::model::Model;
 use crate::step::Step;
@@ -38,13 +38,19 @@ fn whole(model: &Model, order: &Order) -> Markup {
                 }
             }
             (particulars(order))
-            (order::numbers(scene))
+            div.columns {
+                (order::numbers(scene))
+                (picture::order(scene))
+            }
             (frame::to_be_built(scene))
             (order::findings(scene, false))
             section {
                 h2 { (TEXT.check.readings) }
                 (order::readings(scene, false))
             }
+            (judge::residuals(scene))
+            (judge::unseen(scene))
+            (judge::working(scene))
             @if model.has_draft() { p.hint { (text.adopt_replaces) } }
             div.actions {
                 (parts::submit(text.adopt))

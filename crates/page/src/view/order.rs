@@ -6,6 +6,7 @@ use super::dimension::capital;
 use crate::event::Action;
 use crate::field::Field;
 use crate::model::{confirm_key, confirmation};
+use crate::problems;
 use crate::text::TEXT;
 use hangtrue_core::order::Number;
 use hangtrue_core::{Dimension, Entry, Finding, Severity, Spot};
@@ -58,7 +59,10 @@ pub(super) fn readings(scene: Scene<'_>, change: bool) -> Markup {
             @for spot in read {
                 @for (index, entry) in survey.entries(spot).iter().enumerate() {
                     li.struck[entry.struck] {
-                        span.spot { (capital(speaker.spot(spot))) }
+                        span.spot {
+                            (capital(speaker.spot(spot)))
+                            @if !entry.struck { " " (super::judge::state(scene, spot)) }
+                        }
                         (typed(scene, entry))
                         @if change && !entry.struck {
                             (super::parts::quiet_about(
@@ -103,15 +107,17 @@ fn one(scene: Scene<'_>, finding: &Finding, ask: bool) -> Markup {
     let key = confirm_key(&confirmation(finding));
     let recheck = finding.severity == Severity::Recheck;
     let confirmed = scene.model.confirmed(finding);
+    let suspect = problems::field(scene.model, scene.report, finding)
+        .filter(|_| finding.severity > Severity::Note);
     html! {
         p.what { (speaker.say(&finding.message)) }
         @for hint in &finding.hints { p.hint { (speaker.say(hint)) } }
         @if ask {
-            @if let Some(spot) = finding.spots.first().filter(|_| finding.severity > Severity::Note) {
+            @if let Some(field) = suspect {
                 (super::parts::quiet_about(
-                    &Action::Reread(Field::first(*spot)),
+                    &Action::Reread(field),
                     TEXT.button.read_again,
-                    speaker.spot(*spot),
+                    speaker.spot(field.spot),
                 ))
             }
             @if recheck {

@@ -2,7 +2,7 @@
 
 use super::Scene;
 use hangtrue_core::{Length, Spot};
-use hangtrue_draw::Sheet;
+use hangtrue_draw::{Residual, Sheet};
 use maud::{Markup, PreEscaped, html};
 
 /// Where the tape lies at `spots`.
@@ -16,4 +16,17 @@ pub(super) fn spots(scene: Scene<'_>, spots: &[Spot]) -> Markup {
 pub(super) fn tape(scene: Scene<'_>, reading: Length) -> Markup {
     let sheet = Sheet { id: "tape", speaker: scene.model.speaker() };
     html! { (PreEscaped(hangtrue_draw::tape(sheet, reading))) }
+}
+
+/// The frame's lean exaggerated, and which tape does not fit.
+pub(super) fn residuals(scene: Scene<'_>, shown: &[Residual]) -> Markup {
+    let sheet = Sheet { id: "residuals", speaker: scene.model.speaker() };
+    html! { figure.picture { (PreEscaped(hangtrue_draw::residuals(sheet, shown))) } }
+}
+
+/// The order's own drawing: rear and section, with the four numbers large.
+pub(super) fn order(scene: Scene<'_>) -> Markup {
+    let sheet = Sheet { id: "order", speaker: scene.model.speaker() };
+    let svg = hangtrue_draw::order(sheet, &scene.model.order.survey, &scene.report.numbers);
+    html! { figure.picture.order { (PreEscaped(svg)) } }
 }

@@ -2,13 +2,16 @@
 
 use super::{Scene, dimension::capital, parts, picture, problems, reading};
 use crate::event::Action;
+use crate::model::Model;
 use crate::text::TEXT;
+use hangtrue_core::say::JudgeSays;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let model = scene.model;
     let Some(field) = model.proof else { return html! {} };
-    let repeat = field.index > 0;
+    let entries = model.order.survey.entries(field.spot);
+    let repeat = entries.iter().take(field.index).any(|entry| !entry.is_blank());
     let text = &TEXT.proof;
     let blank = model.told && model.typed(field).trim().is_empty();
     html! {
@@ -16,17 +19,53 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             div.ask {
                 p.kicker { (if repeat { text.again_heading } else { text.heading }) }
                 (parts::heading(&capital(model.speaker().spot(field.spot))))
-                p.lede { ((TEXT.place)(field.spot)) }
-                @if repeat { p { (text.again) } p.hint { (text.hidden) } }
-                (problems::summary(scene))
+                p.lede { (why(scene)) }
+                @if repeat {
+                    p { (text.again) }
+                    p.hint { (text.hidden) }
+                }
                 @if blank {
                     section.summary #problems tabindex="-1" { p { (text.empty) } }
+                } @else {
+                    (problems::summary(scene))
                 }
             }
-            (picture::spots(scene, &[field.spot]))
+            (picture(scene))
             div.readings { (reading::field(scene, field, true)) }
-            (parts::submit(TEXT.button.next))
-            (parts::button(&Action::Skip, TEXT.button.skip))
+            div.actions {
+                (parts::submit(TEXT.button.next))
+                (parts::button(&Action::Skip, TEXT.button.skip))
+            }
         }
     }
+}
+
+/// What the reading is worth, in plain words, as it was when it was offered: without
+/// the text that is being typed.
+fn why(scene: Scene<'_>) -> String {
+    let Some(field) = scene.model.proof else { return String::new() };
+    let before = without(scene.model, field.index);
+    let next = before.report().judgement.next.into_iter().find(|next| next.spot == field.spot);
+    let says =
+        next.map(|next| JudgeSays::Next { spot: next.spot, why: next.why, checks: next.checks });
+    says.map_or_else(
+        || (TEXT.place)(field.spot).to_owned(),
+        |says| scene.model.speaker().say(&says.into()),
+    )
+}
+
+/// The drawing, which must not show the number that is to be read again.
+fn picture(scene: Scene<'_>) -> Markup {
+    let Some(field) = scene.model.proof else { return html! {} };
+    let hidden = without(scene.model, 0);
+    picture::spots(Scene { model: &hidden, ..scene }, &[field.spot])
+}
+
+/// The model without the readings at the offered spot from `index` on.
+fn without(model: &Model, index: usize) -> Model {
+    let mut model = model.clone();
+    if let Some(field) = model.proof {
+        model.order.survey.entries_mut(field.spot).truncate(index);
+    }
+    model
 }

@@ -1,6 +1,6 @@
 //! The order and its link.
 
-use super::{Scene, order, parts};
+use super::{Scene, judge, order, parts, picture};
 use crate::event::Action;
 use crate::step::Step;
 use crate::text::TEXT;
@@ -15,7 +15,10 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (parts::heading(text.heading))
             @if ready {
                 p.lede { (text.lede) }
-                (order::numbers(scene))
+                div.columns {
+                    (order::numbers(scene))
+                    (picture::order(scene))
+                }
                 div.lines {
                     (parts::line("vehicle", text.vehicle, text.optional, &model.order.vehicle))
                     (parts::line("note", text.note, text.optional, &model.order.note))
@@ -23,6 +26,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 }
                 (link(scene))
                 (order::findings(scene, false))
+                (judge::unseen(scene))
             } @else {
                 p.lede { (text.not_yet) }
                 p { (parts::to(Step::Check, TEXT.check.heading)) }

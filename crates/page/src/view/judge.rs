@@ -1,0 +1,148 @@
+//! What the judge sees: how each reading stands, what to read next, what cannot be
+//! seen, and the working.
+
+use super::dimension::capital;
+use super::{Scene, parts, picture};
+use crate::event::Action;
+use crate::text::TEXT;
+use hangtrue_core::judge::{AdjustedReading, State};
+use hangtrue_core::say::{JudgeSays, decimal};
+use hangtrue_core::{Dimension, Length, Spot, Unit};
+use hangtrue_draw::Residual;
+use maud::{Markup, html};
+
+/// How the reading at `spot` stands, in one word.
+pub(super) fn state(scene: Scene<'_>, spot: Spot) -> Markup {
+    let states = &scene.report.judgement.states;
+    let state = states.iter().find(|(at, _)| *at == spot).map(|(_, state)| *state);
+    html! {
+        @if let Some(state) = state {
+            span class={ "state " (state.key()) } { (word(state)) }
+        }
+    }
+}
+
+const fn word(state: State) -> &'static str {
+    let text = &TEXT.judge;
+    match state {
+        State::Fits => text.fits,
+        State::Doubtful => text.doubtful,
+        State::Missing => text.missing,
+        State::Settles => text.settles,
+    }
+}
+
+/// The frame's lean exaggerated, and which tape does not fit; nothing where no
+/// reading checks another.
+pub(super) fn residuals(scene: Scene<'_>) -> Markup {
+    let adjusted = &scene.report.judgement.adjusted;
+    let checked = adjusted.iter().any(|reading| reading.least_detectable.is_some());
+    let shown: Vec<Residual> = adjusted.iter().filter_map(|one| residual(scene, one)).collect();
+    html! {
+        @if checked { (picture::residuals(scene, &shown)) }
+    }
+}
+
+fn residual(scene: Scene<'_>, one: &AdjustedReading) -> Option<Residual> {
+    let judgement = &scene.report.judgement;
+    let entry = scene.model.order.survey.entries(one.spot).get(one.index)?;
+    let doubtful = judgement.states.contains(&(one.spot, State::Doubtful));
+    Some(Residual {
+        spot: one.spot,
+        reading: entry.read.as_ref().ok().copied()?,
+        residual: Length::from_mm_f64(one.residual),
+        doubtful,
+    })
+}
+
+/// The readings worth taking next, the first with its reason; nothing where none is.
+pub(super) fn next(scene: Scene<'_>) -> Markup {
+    let next = scene.report.judgement.next.first();
+    html! {
+        @if let Some(next) = next {
+            section.next {
+                h2 { (TEXT.judge.next) }
+                p {
+                    (scene.model.speaker().say(&JudgeSays::Next {
+                        spot: next.spot,
+                        why: next.why,
+                        checks: next.checks.clone(),
+                    }.into()))
+                }
+                (parts::button(&Action::Take(next.spot), TEXT.judge.take))
+            }
+        }
+    }
+}
+
+/// What would go unnoticed in each ordered number: the line that makes a dealer trust the rest.
+pub(super) fn unseen(scene: Scene<'_>) -> Markup {
+    let survey = &scene.model.order.survey;
+    let unseen = scene.report.judgement.unseen;
+    html! {
+        section {
+            h2 { (TEXT.judge.unseen) }
+            ul {
+                @for (dimension, least) in Dimension::ALL.into_iter().zip(unseen) {
+                    @let readings = survey.of(dimension).count();
+                    @if readings > 0 {
+                        li {
+                            (scene.model.speaker().say(
+                                &JudgeSays::Unseen { dimension, least, readings }.into()
+                            ))
+                        }
+                    }
+                }
+            }
+            p.hint { (TEXT.judge.never) }
+        }
+    }
+}
+
+/// The figures, for who asks for them. All in millimetres.
+pub(super) fn working(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.judge;
+    let speaker = scene.model.speaker();
+    let judgement = &scene.report.judgement;
+    html! {
+        @if !judgement.adjusted.is_empty() {
+            details.working {
+                summary { (text.working) }
+                p.hint { (text.working_lede) }
+                div.scroll tabindex="0" role="region" aria-label=(text.working) {
+                    table {
+                        thead {
+                            tr {
+                                @for (heading, class) in text.columns.iter().zip(COLUMNS) {
+                                    th scope="col" class=(class) { (heading) }
+                                }
+                            }
+                        }
+                        tbody {
+                            @for one in &judgement.adjusted {
+                                tr {
+                                    th scope="row" { (capital(speaker.spot(one.spot))) }
+                                    @for figure in figures(scene, one) { td { (figure) } }
+                                }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+const COLUMNS: [&str; 6] = ["name", "figure", "figure", "figure", "figure", "figure"];
+
+fn figures(scene: Scene<'_>, one: &AdjustedReading) -> [String; 5] {
+    let entry = scene.model.order.survey.entries(one.spot).get(one.index);
+    let read = entry.and_then(|entry| entry.read.as_ref().ok().copied());
+    [
+        read.map_or_else(String::new, |read| read.text(Unit::Millimetre)),
+        decimal(one.value, 1),
+        decimal(one.sigma, 1),
+        decimal(one.w, 1),
+        one.least_detectable.map_or_else(|| "–".to_owned(), |least| decimal(least, 1)),
+    ]
+}
