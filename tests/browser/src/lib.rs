@@ -1,0 +1,21 @@
+//! Drives the built site (`dist/`) in real browsers over WebDriver.
+//!
+//! A scenario is an `async fn(&mut Browser) -> Result<()>` in a file under `tests/`. The suite runs
+//! it once an engine, each time with a fresh browser, a fresh profile and a server of its own, and
+//! afterwards fails it for any line left on the console and for any request to another origin.
+//! Waiting is polling with a deadline, never a pause; nothing is tried a second time.
+
+// Indexing JSON gives null where there is nothing: it does not panic.
+#![allow(clippy::indexing_slicing)]
+
+mod browser;
+mod command;
+mod driver;
+mod engine;
+mod server;
+mod suite;
+
+pub use browser::{Browser, Screen};
+pub use engine::Engine;
+pub use server::{Server, Site};
+pub use suite::{Scenario, run};

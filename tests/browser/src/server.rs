@@ -1,0 +1,209 @@
+//! A static file server that can be taken away.
+//!
+//! One request a connection: a server that is stopped must be gone at once, and a connection kept
+//! alive would outlive it.
+
+use std::collections::BTreeMap;
+use std::io::{BufRead as _, BufReader, Write as _};
+use std::net::{Ipv4Addr, SocketAddr, TcpListener, TcpStream};
+use std::path::{Component, Path, PathBuf};
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::{Arc, Mutex, PoisonError};
+use std::thread::JoinHandle;
+use std::time::Duration;
+
+use anyhow::{Context as _, Result, bail};
+
+/// What to serve.
+#[derive(Clone, Debug, Default)]
+pub struct Site {
+    folders: Vec<(String, PathBuf)>,
+    texts: BTreeMap<String, String>,
+    headers: Vec<(String, String)>,
+}
+
+impl Site {
+    /// The site as `cargo xtask dist` wrote it.
+    ///
+    /// # Errors
+    /// When it has not been written.
+    pub fn dist() -> Result<Self> {
+        let folder = root().join("dist");
+        if !folder.join("index.html").is_file() {
+            bail!("dist/ is not there: run `cargo xtask test`, which builds it first");
+        }
+        Ok(Self::default().folder("/", folder))
+    }
+
+    /// Serves a folder's files under a path that begins and ends with `/`.
+    #[must_use]
+    pub fn folder(mut self, path: &str, folder: PathBuf) -> Self {
+        self.folders.push((path.to_owned(), folder));
+        self
+    }
+
+    /// Serves a text at a path (`/host/index.html`); the path's ending says its type.
+    #[must_use]
+    pub fn text(mut self, path: &str, text: &str) -> Self {
+        self.texts.insert(path.to_owned(), text.to_owned());
+        self
+    }
+
+    /// Sends a header with every answer, for example `Content-Security-Policy`.
+    #[must_use]
+    pub fn header(mut self, name: &str, value: &str) -> Self {
+        self.headers.push((name.to_owned(), value.to_owned()));
+        self
+    }
+
+    /// `path` names a file, never a folder.
+    fn read(&self, path: &str) -> Option<Vec<u8>> {
+        if let Some(text) = self.texts.get(path) {
+            return Some(text.clone().into_bytes());
+        }
+        self.folders.iter().find_map(|(start, folder)| {
+            let name = Path::new(path.strip_prefix(start.as_str())?);
+            let stays_inside = name.components().all(|part| matches!(part, Component::Normal(_)));
+            stays_inside.then(|| std::fs::read(folder.join(name)).ok())?
+        })
+    }
+}
+
+/// A running server; it stops when dropped.
+#[derive(Debug)]
+pub struct Server {
+    address: SocketAddr,
+    stopping: Arc<AtomicBool>,
+    thread: Option<JoinHandle<()>>,
+    seen: Arc<Mutex<Vec<String>>>,
+}
+
+impl Server {
+    /// Serves at a port of its own.
+    ///
+    /// # Errors
+    /// When no port can be had.
+    pub fn start(site: Site) -> Result<Self> {
+        Self::start_at(site, 0)
+    }
+
+    /// Serves at a given port: to come back where a stopped server was.
+    ///
+    /// # Errors
+    /// When the port is taken.
+    pub fn start_at(site: Site, port: u16) -> Result<Self> {
+        let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port))?;
+        let address = listener.local_addr()?;
+        let stopping = Arc::new(AtomicBool::new(false));
+        let seen = Arc::new(Mutex::new(Vec::new()));
+        let (site, stop, log) = (Arc::new(site), Arc::clone(&stopping), Arc::clone(&seen));
+        let thread = std::thread::spawn(move || {
+            for stream in listener.incoming().flatten() {
+                if stop.load(Ordering::SeqCst) {
+                    return;
+                }
+                let (site, log, stop) = (Arc::clone(&site), Arc::clone(&log), Arc::clone(&stop));
+                // A client that goes away is no concern of the server.
+                std::thread::spawn(move || drop(answer(&site, &log, &stop, &stream)));
+            }
+        });
+        Ok(Self { address, stopping, thread: Some(thread), seen })
+    }
+
+    /// The origin, without a slash at the end.
+    #[must_use]
+    pub fn origin(&self) -> String {
+        format!("http://{}", self.address)
+    }
+
+    /// The port.
+    #[must_use]
+    pub fn port(&self) -> u16 {
+        self.address.port()
+    }
+
+    /// The requests answered so far, as `200 /path`.
+    #[must_use]
+    pub fn requests(&self) -> Vec<String> {
+        self.seen.lock().unwrap_or_else(PoisonError::into_inner).clone()
+    }
+
+    /// Takes the server away: from here on a connection is refused.
+    pub fn stop(&mut self) {
+        self.stopping.store(true, Ordering::SeqCst);
+        // The thread waits for a connection; this is the last one.
+        let _ = TcpStream::connect(self.address);
+        if let Some(thread) = self.thread.take() {
+            let _ = thread.join();
+        }
+    }
+}
+
+impl Drop for Server {
+    fn drop(&mut self) {
+        self.stop();
+    }
+}
+
+fn answer(
+    site: &Site,
+    log: &Mutex<Vec<String>>,
+    stop: &AtomicBool,
+    mut stream: &TcpStream,
+) -> Result<()> {
+    stream.set_read_timeout(Some(Duration::from_secs(10)))?;
+    let mut lines = BufReader::new(stream).lines();
+    let first = lines.next().context("an empty request")??;
+    // All of the request must be read, or closing the connection resets it.
+    for line in lines {
+        if line?.is_empty() {
+            break;
+        }
+    }
+    // Browsers open connections ahead of need; one of those must not outlive the server.
+    if stop.load(Ordering::SeqCst) {
+        return Ok(());
+    }
+    let target = first.split(' ').nth(1).unwrap_or_default();
+    let path = target.split('?').next().unwrap_or_default();
+    let file = if path.ends_with('/') { format!("{path}index.html") } else { path.to_owned() };
+    let (status, body) = match site.read(&file) {
+        Some(body) => ("200 OK", body),
+        None => ("404 Not Found", b"no such file".to_vec()),
+    };
+    log.lock()
+        .unwrap_or_else(PoisonError::into_inner)
+        .push(format!("{} {path}", status.get(..3).unwrap_or_default()));
+    let mut head = format!(
+        "HTTP/1.1 {status}\r\nContent-Type: {}\r\nContent-Length: {}\r\nConnection: close\r\n\
+         Cache-Control: no-cache\r\n",
+        media_type(&file),
+        body.len(),
+    );
+    for (name, value) in &site.headers {
+        head += &format!("{name}: {value}\r\n");
+    }
+    stream.write_all(head.as_bytes())?;
+    stream.write_all(b"\r\n")?;
+    stream.write_all(&body)?;
+    Ok(())
+}
+
+fn media_type(file: &str) -> &'static str {
+    match file.rsplit_once('.').map_or("", |(_, end)| end) {
+        "html" => "text/html; charset=utf-8",
+        "css" => "text/css; charset=utf-8",
+        "js" | "mjs" => "text/javascript; charset=utf-8",
+        "json" => "application/json",
+        "wasm" => "application/wasm",
+        "svg" => "image/svg+xml",
+        "png" => "image/png",
+        "webmanifest" => "application/manifest+json",
+        _ => "application/octet-stream",
+    }
+}
+
+/// The workspace's folder.
+pub(crate) fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).ancestors().nth(2).map(PathBuf::from).unwrap_or_default()
+}
