@@ -23,12 +23,41 @@ pub(crate) struct Element<'a> {
     /// In the order written; an attribute without a value has the value `""`.
     pub(crate) attributes: Vec<(&'a str, Cow<'a, str>)>,
     pub(crate) children: Vec<Node<'a>>,
+    /// Of the markup from the start tag to the end tag: equal for equal markup.
+    pub(crate) hash: Hash,
+    /// Whether it is, or holds, an element that a person can change: its markup is not all there is.
+    pub(crate) has_state: bool,
 }
 
 impl Element<'_> {
     /// The attribute's value.
     pub(crate) fn attribute(&self, name: &str) -> Option<&str> {
         self.attributes.iter().find(|(known, _)| *known == name).map(|(_, value)| value.as_ref())
+    }
+}
+
+/// A hash of markup: FNV-1a (Fowler, Noll, Vo), 64 bits, of which 53 are kept: JavaScript's numbers
+/// hold no more.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(crate) struct Hash(u64);
+
+impl Default for Hash {
+    fn default() -> Self {
+        Self(0xcbf2_9ce4_8422_2325)
+    }
+}
+
+impl Hash {
+    /// As a whole number that JavaScript can hold.
+    #[allow(clippy::cast_precision_loss)] // 53 bits are what an f64 has.
+    pub(crate) fn to_number(self) -> f64 {
+        (self.0 >> 11) as f64
+    }
+
+    fn with(self, bytes: &[u8]) -> Self {
+        Self(bytes.iter().fold(self.0, |hash, &byte| {
+            (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
+        }))
     }
 }
 
@@ -45,6 +74,9 @@ const VOID: [&str; 13] = [
     "area", "base", "br", "col", "embed", "hr", "img", "input", "link", "meta", "source", "track",
     "wbr",
 ];
+
+/// HTML's elements whose state is a person's, not only the markup's.
+const WITH_STATE: [&str; 3] = ["input", "option", "textarea"];
 
 /// Reads a whole piece of markup.
 ///
@@ -67,6 +99,7 @@ impl<'a> Reader<'a> {
         // Elements whose end tag is still to come, outermost first.
         let mut open: Vec<Element<'a>> = Vec::new();
         while !self.rest.is_empty() {
+            let start = self.rest;
             let node = if self.skip("</") {
                 let closed = open.pop().ok_or("an end tag without its start")?;
                 if self.name()? != closed.name || !self.skip(">") {
@@ -74,23 +107,36 @@ impl<'a> Reader<'a> {
                 }
                 Node::Element(closed)
             } else if self.skip("<") {
-                let (element, has_content) = self.start_tag()?;
+                let (mut element, has_content) = self.start_tag()?;
+                element.hash = element.hash.with(self.since(start));
                 if has_content {
                     open.push(element);
                     continue;
                 }
                 Node::Element(element)
             } else {
-                Node::Text(decode(self.until('<'))?)
+                Node::Text(decode(self.until(b'<'))?)
             };
-            open.last_mut().map_or(&mut top, |parent| &mut parent.children).push(node);
+            let Some(parent) = open.last_mut() else {
+                top.push(node);
+                continue;
+            };
+            // Every byte is hashed once: an element by its start tag and what its children have.
+            parent.hash = match &node {
+                Node::Text(_) => parent.hash.with(self.since(start)),
+                Node::Element(element) => parent.hash.with(&element.hash.0.to_le_bytes()),
+            };
+            parent.has_state |= matches!(&node, Node::Element(element) if element.has_state);
+            parent.children.push(node);
         }
         if open.is_empty() { Ok(top) } else { Err("an element that is never closed") }
     }
 
     /// What stands after `<`, up to and with `>`; and whether content follows.
     fn start_tag(&mut self) -> Read<(Element<'a>, bool)> {
-        let mut element = Element { name: self.name()?, ..Element::default() };
+        let name = self.name()?;
+        let has_state = WITH_STATE.contains(&name);
+        let mut element = Element { name, has_state, ..Element::default() };
         if element.name.eq_ignore_ascii_case("script") {
             return Err("a script");
         }
@@ -115,31 +161,29 @@ impl<'a> Reader<'a> {
         {
             return Err("an attribute that runs");
         }
-        let quote = if self.skip("=\"") {
-            '"'
-        } else if self.skip("='") {
-            '\''
-        } else {
+        if !self.skip("=") {
             return Ok((name, Cow::Borrowed("")));
-        };
-        let value = decode(self.until(quote))?;
-        let mut end = [0; 4];
-        if self.skip(quote.encode_utf8(&mut end)) {
-            Ok((name, value))
-        } else {
-            Err("an open quote")
         }
+        let quote = if self.rest.starts_with('\'') { "'" } else { "\"" };
+        if !self.skip(quote) {
+            return Err("a value without quotes");
+        }
+        let value = decode(self.take_while(|byte| !quote.as_bytes().contains(&byte)))?;
+        if self.skip(quote) { Ok((name, value)) } else { Err("an open quote") }
     }
 
     fn name(&mut self) -> Read<&'a str> {
-        let is_part = |letter: char| letter.is_ascii_alphanumeric() || "-:_.".contains(letter);
-        let length = self.rest.find(|letter| !is_part(letter)).unwrap_or(self.rest.len());
-        let name = self.take(length);
-        if name.starts_with(|first: char| first.is_ascii_alphabetic()) {
-            Ok(name)
-        } else {
-            Err("a name that is none")
+        let name = self.take_while(|byte| byte.is_ascii_alphanumeric() || b"-:_.".contains(&byte));
+        match name.bytes().next() {
+            Some(first) if first.is_ascii_alphabetic() => Ok(name),
+            _ => Err("a name that is none"),
         }
+    }
+
+    /// What has been read since `start`, an earlier `rest`.
+    fn since(&self, start: &'a str) -> &'a [u8] {
+        let length = start.len() - self.rest.len();
+        start.as_bytes().get(..length).unwrap_or_default()
     }
 
     fn skip(&mut self, expected: &str) -> bool {
@@ -149,12 +193,15 @@ impl<'a> Reader<'a> {
     }
 
     /// Everything before `end`, or before the end of the markup.
-    fn until(&mut self, end: char) -> &'a str {
-        self.take(self.rest.find(end).unwrap_or(self.rest.len()))
+    fn until(&mut self, end: u8) -> &'a str {
+        self.take_while(|byte| byte != end)
     }
 
-    fn take(&mut self, length: usize) -> &'a str {
-        let (taken, rest) = self.rest.split_at(length);
+    /// Bytes, for as long as `keep` says so. What it refuses is ASCII, or what it keeps is all ASCII:
+    /// either way no character is cut in two.
+    fn take_while(&mut self, keep: impl Fn(u8) -> bool) -> &'a str {
+        let length = self.rest.bytes().take_while(|byte| keep(*byte)).count();
+        let (taken, rest) = self.rest.split_at_checked(length).unwrap_or((self.rest, ""));
         self.rest = rest;
         taken
     }
@@ -162,22 +209,21 @@ impl<'a> Reader<'a> {
 
 /// Text with its character references replaced.
 fn decode(text: &str) -> Read<Cow<'_, str>> {
-    let Some((mut plain, mut rest)) = text.split_once('&') else {
-        return Ok(Cow::Borrowed(text));
-    };
-    let mut decoded = String::with_capacity(text.len());
-    loop {
-        decoded.push_str(plain);
-        let (reference, after) = rest.split_once(';').ok_or("a bare ampersand")?;
-        decoded.push(character(reference).ok_or("a character reference that is not known")?);
-        match after.split_once('&') {
-            Some((before, next)) => (plain, rest) = (before, next),
-            None => {
-                decoded.push_str(after);
-                return Ok(Cow::Owned(decoded));
-            }
-        }
+    let mut reader = Reader { rest: text };
+    let plain = reader.until(b'&');
+    if reader.rest.is_empty() {
+        return Ok(Cow::Borrowed(plain));
     }
+    let mut decoded = String::from(plain);
+    while reader.skip("&") {
+        let reference = reader.until(b';');
+        if !reader.skip(";") {
+            return Err("a bare ampersand");
+        }
+        decoded.push(character(reference).ok_or("a character reference that is not known")?);
+        decoded.push_str(reader.until(b'&'));
+    }
+    Ok(Cow::Owned(decoded))
 }
 
 fn character(reference: &str) -> Option<char> {
@@ -189,11 +235,11 @@ fn character(reference: &str) -> Option<char> {
         "apos" => Some('\''),
         _ => {
             let number = reference.strip_prefix('#')?;
-            let code = match number.strip_prefix(['x', 'X']) {
-                Some(digits) => u32::from_str_radix(digits, 16),
-                None => number.parse(),
+            let (digits, radix) = match number.strip_prefix('x') {
+                Some(digits) => (digits, 16),
+                None => (number, 10),
             };
-            char::from_u32(code.ok()?)
+            char::from_u32(u32::from_str_radix(digits, radix).ok()?)
         }
     }
 }

@@ -12,6 +12,10 @@
 //! around it, it stays the same node, and focus, caret, selection and a running IME composition stay
 //! with it. Reordering moves the others around the element that has the focus.
 //!
+//! Each element's markup is remembered as a hash; where it is what it was, the patcher does not look
+//! further, unless there is a field inside. So a keystroke costs what it changes, not what is shown;
+//! and the children of the root are the patcher's alone: nobody else may change them.
+//!
 //! What belongs to the person:
 //! * `value` of the field being typed in is set only when the model has *changed* its value since the
 //!   last patch and the field does not show it already. The attribute `value` remembers what the model
@@ -38,6 +42,20 @@ extern "C" {
     fn by_id(this: &Scope, id: &str) -> Option<Element>;
     #[wasm_bindgen(method, getter, js_name = activeElement)]
     fn active(this: &Scope) -> Option<Element>;
+
+    /// A `WeakMap` from an element to the hash of the markup it was last made to show.
+    type Shown;
+    #[wasm_bindgen(constructor, js_class = WeakMap)]
+    fn new() -> Shown;
+    /// Not a number, where there is none.
+    #[wasm_bindgen(method)]
+    fn get(this: &Shown, element: &Node) -> f64;
+    #[wasm_bindgen(method)]
+    fn set(this: &Shown, element: &Node, hash: f64);
+}
+
+thread_local! {
+    static SHOWN: Shown = Shown::new();
 }
 
 /// Makes the children of `root` (an element or a shadow root) what `markup` says.
@@ -45,27 +63,33 @@ extern "C" {
 /// Markup that is not of the kind [`markup`] reads changes nothing; it is a mistake in a view, said
 /// on the console, where the browser tests see it.
 pub fn patch(root: &Node, markup: &str) {
-    if let Err(error) = try_patch(root, markup) {
-        web_sys::console::error_1(&error);
-    }
-}
-
-fn try_patch(root: &Node, markup: &str) -> Result<(), JsValue> {
-    let nodes = markup::parse(markup)
-        .map_err(|fault| format!("markup, byte {}: {}", fault.at, fault.what))?;
-    let document = root.owner_document().ok_or("the root belongs to no document")?;
+    let nodes = match markup::parse(markup) {
+        Ok(nodes) => nodes,
+        Err(fault) => {
+            let (what, at) = (JsValue::from(fault.what), JsValue::from(fault.at));
+            return web_sys::console::error_3(&"the view wrote, before byte".into(), &at, &what);
+        }
+    };
+    // Every node belongs to a document, but for the document itself.
+    let Some(document) = root.owner_document() else { return };
     let scope: Scope = root.get_root_node().unchecked_into();
     let active = scope.active();
-    Patch { document, scope, active }.children(root, &nodes, HTML)
+    SHOWN.with(|shown| {
+        let patch = Patch { document, scope, active, shown };
+        if let Err(error) = patch.children(root, &nodes, HTML) {
+            web_sys::console::error_1(&error);
+        }
+    });
 }
 
-struct Patch {
+struct Patch<'a> {
     document: Document,
     scope: Scope,
     active: Option<Element>,
+    shown: &'a Shown,
 }
 
-impl Patch {
+impl Patch<'_> {
     fn children(&self, parent: &Node, new: &[markup::Node], space: &str) -> Result<(), JsValue> {
         // The first live child that no new node has claimed yet.
         let mut here = parent.first_child();
@@ -86,7 +110,12 @@ impl Patch {
                 },
                 markup::Node::Element(new) => {
                     let space = if new.name == "svg" { SVG } else { space };
-                    if let Some(live) = self.claim(parent, &mut here, new)? {
+                    if let Some(live) = here.take_if(|live| self.shows(live, new)) {
+                        here = live.next_sibling();
+                        if new.has_state {
+                            self.element(live.unchecked_ref(), new, space)?;
+                        }
+                    } else if let Some(live) = self.claim(parent, &mut here, new)? {
                         self.element(&live, new, space)?;
                     } else {
                         let made = self.document.create_element_ns(Some(space), new.name)?;
@@ -101,6 +130,10 @@ impl Patch {
             parent.remove_child(&gone)?;
         }
         Ok(())
+    }
+
+    fn shows(&self, live: &Node, new: &markup::Element) -> bool {
+        self.shown.get(live).total_cmp(&new.hash.to_number()).is_eq()
     }
 
     /// The live child that `new` continues, brought to `here`; `here` then points behind it.
@@ -196,7 +229,12 @@ impl Patch {
             "textarea" => live.text_content(),
             _ => None,
         };
-        attributes(live, new)?;
+        if !self.shows(live, new) {
+            attributes(live, new)?;
+            self.shown.set(live, new.hash.to_number());
+        } else if !new.has_state {
+            return Ok(());
+        }
         let space = if new.name == "foreignObject" { HTML } else { space };
         self.children(live, &new.children, space)?;
         // What the model says is written over what the person typed only if it says something new.
