@@ -1,4 +1,4 @@
-//! The page's crate to a wasm module and the JavaScript that loads it.
+//! A crate for the browser to a wasm module and the JavaScript that loads it.
 //!
 //! `wasm-bindgen-cli-support` is the library behind the tool `wasm-bindgen`; Cargo.lock holds it to
 //! the version of the crate `wasm-bindgen`, so nobody installs or updates a second tool by hand.
@@ -15,24 +15,23 @@ use crate::sh::{self, say};
 
 const TARGET: &str = "wasm32-unknown-unknown";
 
-/// The name the glue uses for the module it loads; [`crate::site`] puts the hashed name in its place.
-pub(crate) const WASM_NAME: &str = "hangtrue_web_bg.wasm";
-
 /// What the browser runs.
 pub(crate) struct Built {
+    /// The name by which the glue loads the module.
+    pub(crate) wasm_name: String,
     /// The wasm module, without names or debug information.
     pub(crate) wasm: Vec<u8>,
     /// The ES module that `wasm-bindgen` writes for it.
     pub(crate) glue: String,
 }
 
-/// Builds `hangtrue-web` with the profile `wasm`.
+/// Builds a package with the profile `wasm`.
 ///
 /// # Errors
-/// When the target cannot be added, or the crate does not compile.
-pub(crate) fn page() -> Result<Built> {
+/// When the target cannot be added, or the package does not compile.
+pub(crate) fn module(package: &str) -> Result<Built> {
     add_target()?;
-    let module = compile()?;
+    let module = compile(package)?;
     say!("binding {}", module.file_name().unwrap_or_default().to_string_lossy());
     let mut output = Bindgen::new()
         .input_path(&module)
@@ -44,7 +43,8 @@ pub(crate) fn page() -> Result<Built> {
         .omit_default_module_path(false)
         .generate_output()?;
     let wasm = output.wasm_mut().emit_wasm();
-    Ok(Built { wasm, glue: output.js().to_owned() })
+    let wasm_name = format!("{}_bg.wasm", package.replace('-', "_"));
+    Ok(Built { wasm_name, wasm, glue: output.js().to_owned() })
 }
 
 fn add_target() -> Result<()> {
@@ -57,11 +57,12 @@ fn add_target() -> Result<()> {
 }
 
 /// Returns the path of the module that cargo wrote.
-fn compile() -> Result<PathBuf> {
-    say!("compiling hangtrue-web for {TARGET}");
+fn compile(package: &str) -> Result<PathBuf> {
+    say!("compiling {package} for {TARGET}");
     let mut cargo = sh::cargo(&[
         "build",
-        "--package=hangtrue-web",
+        "--package",
+        package,
         "--lib",
         "--profile=wasm",
         "--target",
@@ -70,18 +71,17 @@ fn compile() -> Result<PathBuf> {
     ]);
     cargo.env("CARGO_ENCODED_RUSTFLAGS", remapped_paths()?);
     let messages = sh::output(&mut cargo)?;
+    let target = package.replace('-', "_");
     messages
         .lines()
         .filter_map(|line| serde_json::from_str::<serde_json::Value>(line).ok())
-        .filter(|message| {
-            message.pointer("/target/name").is_some_and(|name| name == "hangtrue_web")
-        })
+        .filter(|message| message.pointer("/target/name").is_some_and(|name| *name == target))
         .flat_map(|message| message.get("filenames")?.as_array().cloned())
         .flatten()
         .filter_map(|file| file.as_str().map(PathBuf::from))
         .find(|file| file.extension().is_some_and(|end| end == "wasm"))
         .ok_or_else(|| {
-            anyhow!("hangtrue-web made no .wasm file: its crate-type must include \"cdylib\"")
+            anyhow!("{package} made no .wasm file: its crate-type must include \"cdylib\"")
         })
 }
 

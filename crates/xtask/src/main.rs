@@ -1,8 +1,9 @@
-//! The project's own commands, one file each: `cargo xtask serve | test | dist | size`.
+//! The project's own commands, one file each: `cargo xtask serve | test | …`.
 
 use std::env;
 use std::process::ExitCode;
 
+mod browser;
 mod build;
 mod dist;
 mod serve;
@@ -17,6 +18,7 @@ usage: cargo xtask COMMAND
 
   serve [--port N]  build the page and serve it at http://127.0.0.1:8080
   test              everything CI runs: format, clippy, Rust tests, browser tests
+  browser [NAME]   the browser tests alone, or those whose name holds NAME
   dist              write the static site to dist/
   size              gzip sizes of dist/, held to the budget";
 
@@ -26,6 +28,7 @@ fn main() -> ExitCode {
     let done = match words.split_first() {
         Some((&"serve", rest)) => serve::run(rest),
         Some((&"test", rest)) => test::run(rest),
+        Some((&"browser", rest)) => browser::run(rest),
         Some((&"dist", rest)) => dist::run(rest),
         Some((&"size", rest)) => size::run(rest),
         _ => Err(anyhow::anyhow!("{USAGE}")),

@@ -11,7 +11,7 @@ use std::path::Path;
 use anyhow::{Context as _, Result, bail};
 use sha2::{Digest as _, Sha256};
 
-use crate::build::{self, Built, WASM_NAME};
+use crate::build::{self, Built};
 use crate::sh::{self, say};
 use crate::style;
 
@@ -62,7 +62,7 @@ impl Site {
     /// # Errors
     /// When the page does not compile, or a file under `web/` is missing or names one that is.
     pub(crate) fn build() -> Result<Self> {
-        let built = build::page()?;
+        let built = build::module("hangtrue-web")?;
         say!("laying out the site");
         lay_out(&sh::root().join("web"), &built, &first_screen())
     }
@@ -90,7 +90,7 @@ fn lay_out(web: &Path, built: &Built, screen: &str) -> Result<Site> {
         let bytes = fs::read(web.join(&name)).with_context(|| format!("cannot read web/{name}"))?;
         press.add(&name, bytes);
     }
-    press.add(WASM_NAME, built.wasm.clone());
+    press.add(&built.wasm_name, built.wasm.clone());
     let sheets = names_in(web, "style")?
         .iter()
         .map(|name| read(web, name))

@@ -17,5 +17,5 @@ mod suite;
 
 pub use browser::{Browser, Screen};
 pub use engine::Engine;
-pub use server::{Server, Site};
+pub use server::{Server, Site, folder_of_target};
 pub use suite::{Scenario, run};

@@ -203,6 +203,18 @@ fn media_type(file: &str) -> &'static str {
     }
 }
 
+/// A folder that `cargo xtask test` makes under `target/`.
+///
+/// # Errors
+/// When it has not been made.
+pub fn folder_of_target(name: &str) -> Result<PathBuf> {
+    let folder = root().join("target").join(name);
+    if !folder.is_dir() {
+        bail!("target/{name} is not there: run `cargo xtask test`, which builds it first");
+    }
+    Ok(folder)
+}
+
 /// The workspace's folder.
 pub(crate) fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).ancestors().nth(2).map(PathBuf::from).unwrap_or_default()
