@@ -6,6 +6,7 @@ use crate::judge::{self, Judgement, judge};
 use crate::order::Numbers;
 use crate::profile::Profile;
 use crate::rules::{self, Context};
+use crate::say::Message;
 use crate::survey::Survey;
 
 /// All that can be said of a survey.
@@ -65,16 +66,32 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     let numbers = Numbers::of(survey, profile, &preparation);
     let context = Context { survey, preparation: &preparation, numbers: &numbers };
     let judgement = judge(survey, profile);
-    let judged = judge::findings(&judgement, survey);
-    let ruled = rules::run(&context).into_iter().filter(|finding| !told_better(finding, &judged));
-    let ruled: Vec<Finding> = ruled.collect();
+    let mut ruled = rules::run(&context);
     // The judge first: among equals it is the one that names the reading.
-    let mut findings = judged;
+    let mut findings = judge::findings(&judgement, survey);
+    findings.retain(|judged| !told_by_a_limit(judged, &mut ruled));
+    ruled.retain(|finding| !told_better(finding, &findings));
     findings.extend(ruled);
     // Stable: within one severity the order of RULES stays.
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
     let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);
     Report { verdict: worst.into(), preparation, numbers, findings, judgement }
+}
+
+/// Whether a limit already questions the reading that `judged` suspects. The limit says
+/// more plainly what is odd about it; what the judge advises is added there.
+fn told_by_a_limit(judged: &Finding, ruled: &mut [Finding]) -> bool {
+    let suspect = judged.spots.first();
+    let same = |finding: &&mut Finding| {
+        finding.severity == Severity::Recheck
+            && matches!(finding.rule, "unusual-opening" | "unusual-bow")
+            && finding.spots.first() == suspect
+    };
+    let Some(finding) = ruled.iter_mut().find(same) else { return false };
+    let new = judged.hints.iter().filter(|hint| !finding.hints.contains(hint)).cloned();
+    let hints: Vec<Message> = new.chain(finding.hints.iter().cloned()).collect();
+    finding.hints = hints;
+    true
 }
 
 /// Whether `finding` says only that readings differ of which the judge has named one.

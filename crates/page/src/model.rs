@@ -40,6 +40,8 @@ pub struct Model {
     pub letters: bool,
     /// Whether Continue was pressed on this screen, so that errors stand.
     pub told: bool,
+    /// The questions that Continue has put on this screen: it passes them the next time.
+    pub asked: Vec<Confirmed>,
     /// The one more reading that is offered now.
     pub proof: Option<Field>,
     /// Readings that were offered and left out.

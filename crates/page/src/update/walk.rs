@@ -3,7 +3,7 @@
 use crate::draft::keep;
 use crate::effect::Effect;
 use crate::field::Field;
-use crate::model::{Environment, Model};
+use crate::model::{Environment, Model, confirmation};
 use crate::problems::{Problem, problems};
 use crate::step::Step;
 use crate::text::TEXT;
@@ -16,9 +16,11 @@ pub(super) fn next(model: &mut Model) -> Vec<Effect> {
     let blank = model.step == Step::Proof
         && model.proof.is_some_and(|field| model.typed(field).trim().is_empty());
     // A question is put once; Continue again is the answer that it is right.
-    let asked = model.told && !blocked;
-    if blank || !(problems.is_empty() || asked) {
+    let questions: Vec<_> = problems.iter().map(|one| confirmation(&one.finding)).collect();
+    let answered = !blocked && questions.iter().all(|question| model.asked.contains(question));
+    if blank || !(problems.is_empty() || answered) {
         model.told = true;
+        model.asked = questions;
         return vec![Effect::Focus("problems".to_owned())];
     }
     if let Some(step) = model.back_to.take() {
@@ -72,6 +74,7 @@ pub(super) fn go(model: &mut Model, step: Step) -> Vec<Effect> {
 fn show(model: &mut Model, step: Step) {
     model.step = step;
     model.told = false;
+    model.asked = Vec::new();
     model.copied = None;
     model.spoken = String::new();
     model.replaces = None;
