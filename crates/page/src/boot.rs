@@ -1,5 +1,6 @@
 //! The first moment: where the page was opened, and what this device remembers.
 
+use crate::address::Address;
 use crate::draft;
 use crate::effect::Effect;
 use crate::event::Event;
@@ -28,14 +29,14 @@ pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effec
     if let Some(draft) = arrival.draft {
         draft::restore(&mut model, draft);
     }
-    let slug = arrival.fragment.strip_prefix('/');
-    let effects = match (slug.and_then(Step::from_slug), arrival.kept) {
+    let step = Address::from_text(arrival.fragment).map(|address| address.step);
+    let effects = match (step, arrival.kept) {
         (Some(Step::Opened), Some(kept)) => update(&mut model, Event::Open(kept.to_owned())),
         (Some(_), _) => update(&mut model, Event::Navigate(arrival.fragment.to_owned())),
         (None, _) if !arrival.fragment.is_empty() || hangtrue_link::find(arrival.href).is_ok() => {
             update(&mut model, Event::Open(arrival.href.to_owned()))
         }
-        (None, _) => vec![Effect::Replace(model.step, None)],
+        (None, _) => vec![Effect::Replace(model.address(), None)],
     };
     // The page has just been loaded: the focus is the browser's affair.
     let effects = effects.into_iter().filter(|effect| *effect != Effect::Top).collect();

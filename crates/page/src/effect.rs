@@ -1,15 +1,15 @@
 //! What the page asks of the browser.
 
-use crate::step::Step;
+use crate::address::Address;
 
 /// One thing for the browser to do, after the screen has been drawn.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Effect {
-    /// Show this screen's address, as a new entry in the history.
-    Push(Step),
-    /// Show this screen's address in place of the present one, and keep this text
-    /// with it for [`crate::boot`].
-    Replace(Step, Option<String>),
+    /// Show this address, as a new entry in the history.
+    Push(Address),
+    /// Show this address in place of the present one, and keep this text with it for
+    /// [`crate::boot`].
+    Replace(Address, Option<String>),
     /// Go back one entry in the history.
     Back,
     /// Put the focus on the element of this id and show it.

@@ -3,6 +3,7 @@
 //! Nothing here touches a browser, so every screen is tested natively. Nothing
 //! here validates, converts or formats a measurement either: the core does.
 
+mod address;
 mod boot;
 pub mod draft;
 pub mod effect;
@@ -15,6 +16,7 @@ pub mod text;
 mod update;
 mod view;
 
+pub use address::Address;
 pub use boot::{Arrival, boot};
 pub use effect::Effect;
 pub use event::{Action, Event};

@@ -1,5 +1,6 @@
 //! The state of the screen.
 
+use crate::address::Address;
 use crate::field::Field;
 use crate::step::Step;
 use hangtrue_core::check::{Report, Verdict};
@@ -63,6 +64,13 @@ impl Model {
     #[must_use]
     pub fn new(environment: Environment) -> Self {
         Self { environment, ..Self::default() }
+    }
+
+    /// The address of the present screen.
+    #[must_use]
+    pub fn address(&self) -> Address {
+        let proof = self.proof.filter(|_| self.step == Step::Proof);
+        Address { step: self.step, proof }
     }
 
     /// Who the page speaks to.

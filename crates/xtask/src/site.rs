@@ -64,7 +64,7 @@ impl Site {
     pub(crate) fn build() -> Result<Self> {
         let built = build::module("hangtrue-web")?;
         say!("laying out the site");
-        lay_out(&sh::root().join("web"), &built, &first_screen())
+        lay_out(&sh::root().join("web"), &built, &hangtrue_page::first_screen())
     }
 
     /// The files, in the order they were laid out.
@@ -76,12 +76,6 @@ impl Site {
     pub(crate) fn file(&self, name: &str) -> Option<&File> {
         self.files.iter().find(|file| file.name == name)
     }
-}
-
-/// The first screen's markup, so that the page can be read before any script has run.
-fn first_screen() -> String {
-    // `hangtrue_page::first_screen()` as soon as the page has one.
-    String::new()
 }
 
 fn lay_out(web: &Path, built: &Built, screen: &str) -> Result<Site> {

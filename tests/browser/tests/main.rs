@@ -8,8 +8,13 @@ use std::process::ExitCode;
 use hangtrue_browser::scenario;
 
 mod harness;
+mod history;
+mod links;
 mod patch;
+mod pictures;
 mod smoke;
+mod typing;
+mod walk;
 
 fn main() -> ExitCode {
     hangtrue_browser::run(&[
@@ -30,5 +35,17 @@ fn main() -> ExitCode {
         scenario!(patch::text_from_a_stranger_stays_text),
         scenario!(patch::a_shadow_root_is_a_root_too),
         scenario!(smoke::the_page_loads),
+        scenario!(walk::by_touch),
+        scenario!(walk::by_keyboard_alone),
+        scenario!(typing::the_caret_survives),
+        scenario!(typing::echo_and_tape_follow_each_key),
+        scenario!(typing::the_fraction_keys_keep_the_focus),
+        scenario!(typing::a_lost_space_is_offered_back),
+        scenario!(history::back_loses_nothing),
+        scenario!(history::a_reload_brings_back_the_same_screen_and_text),
+        scenario!(history::a_change_comes_back_to_the_check),
+        scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
+        scenario!(links::a_hostile_fragment_stays_text),
+        scenario!(pictures::every_screen),
     ])
 }

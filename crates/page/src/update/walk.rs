@@ -1,5 +1,6 @@
 //! From screen to screen.
 
+use crate::address::Address;
 use crate::draft::keep;
 use crate::effect::Effect;
 use crate::field::Field;
@@ -68,7 +69,7 @@ pub(super) fn skip(model: &mut Model) -> Vec<Effect> {
 /// To `step`, as a new entry in the history.
 pub(super) fn go(model: &mut Model, step: Step) -> Vec<Effect> {
     show(model, step);
-    [Effect::Push(step), Effect::Top].into_iter().chain(keep(model)).collect()
+    [Effect::Push(model.address()), Effect::Top].into_iter().chain(keep(model)).collect()
 }
 
 fn show(model: &mut Model, step: Step) {
@@ -107,7 +108,10 @@ pub(super) fn change(model: &mut Model, field: Field) -> Vec<Effect> {
     show(model, if proof { Step::Proof } else { step });
     model.back_to = Some(here);
     model.active = Some(field);
-    [Effect::Push(model.step), Effect::Focus(field.name())].into_iter().chain(keep(model)).collect()
+    [Effect::Push(model.address()), Effect::Focus(field.name())]
+        .into_iter()
+        .chain(keep(model))
+        .collect()
 }
 
 /// Asks for another reading at the spot of `field`; its own is struck once that is typed.
@@ -119,21 +123,23 @@ pub(super) fn reread(model: &mut Model, field: Field) -> Vec<Effect> {
 
 /// The browser went to `fragment`.
 pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
-    let Some(step) = fragment.strip_prefix('/').and_then(Step::from_slug) else {
-        return if fragment.is_empty() {
-            show(model, Step::Start);
-            vec![Effect::Top]
-        } else {
-            open(model, fragment)
-        };
+    let Some(address) = Address::from_text(fragment) else {
+        if !fragment.is_empty() {
+            return open(model, fragment);
+        }
+        show(model, Step::Start);
+        return vec![Effect::Top];
     };
-    if (step == Step::Opened && model.opened.is_none())
-        || (step == Step::Proof && model.proof.is_none())
-    {
+    if address.step == Step::Opened && model.opened.is_none() {
         show(model, Step::Check);
-        return vec![Effect::Replace(Step::Check, None), Effect::Top];
+        return vec![Effect::Replace(model.address(), None), Effect::Top];
     }
-    show(model, step);
+    if let Some(field) = address.proof {
+        // Back at a reading that was left out: it is offered again.
+        model.skipped.retain(|spot| *spot != field.spot);
+        model.proof = Some(field);
+    }
+    show(model, address.step);
     model.back_to = None;
     [Effect::Top].into_iter().chain(keep(model)).collect()
 }
@@ -146,7 +152,7 @@ pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
     show(model, Step::Opened);
     // The address is cleared, so that nobody shares it by accident; the history
     // entry keeps the payload for a reload.
-    vec![Effect::Replace(Step::Opened, Some(kept)), Effect::Top]
+    vec![Effect::Replace(model.address(), Some(kept)), Effect::Top]
 }
 
 /// Makes the opened order the draft, in place of what was typed here.
@@ -164,7 +170,7 @@ pub(super) fn restart(model: &mut Model) -> Vec<Effect> {
     *model = Model::new(environment);
     model.order.survey.unit = unit;
     show(model, Step::Start);
-    vec![Effect::Forget, Effect::Push(Step::Start), Effect::Top]
+    vec![Effect::Forget, Effect::Push(model.address()), Effect::Top]
 }
 
 /// The link of the order, if nothing stands against sending it.

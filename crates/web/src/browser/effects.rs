@@ -3,7 +3,7 @@
 use super::{Browser, DRAFT};
 use crate::app::App;
 use gloo::timers::callback::Timeout;
-use hangtrue_page::{Effect, Event, Step};
+use hangtrue_page::{Address, Effect, Event};
 use js_sys::{Object, Promise, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::closure::Closure;
@@ -17,8 +17,8 @@ impl Browser {
     /// Carries out one effect.
     pub(crate) fn carry_out(&self, app: &Rc<App>, effect: Effect) {
         match effect {
-            Effect::Push(step) => self.address(step, None, true),
-            Effect::Replace(step, kept) => self.address(step, kept.as_deref(), false),
+            Effect::Push(address) => self.address(address, None, true),
+            Effect::Replace(address, kept) => self.address(address, kept.as_deref(), false),
             Effect::Back => {
                 if let Some(history) = self.history() {
                     let _ = history.back();
@@ -50,9 +50,9 @@ impl Browser {
         }
     }
 
-    fn address(&self, step: Step, kept: Option<&str>, push: bool) {
+    fn address(&self, address: Address, kept: Option<&str>, push: bool) {
         let Some(history) = self.history() else { return };
-        let address = ["#/", step.slug()].concat();
+        let address = ["#", &address.text()].concat();
         let kept = kept.map_or(JsValue::NULL, JsValue::from_str);
         // A browser refuses after a hundred or so in a few seconds; the screen is right all the same.
         let _ = if push {

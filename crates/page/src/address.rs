@@ -1,0 +1,67 @@
+//! The address of a screen, as it stands behind the page's `#`.
+
+use crate::field::Field;
+use crate::step::Step;
+
+/// A screen, and on the screen of one more reading, which one: so that Back and a
+/// reload come to that reading again.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Address {
+    /// The screen.
+    pub step: Step,
+    /// The reading that [`Step::Proof`] asks for.
+    pub proof: Option<Field>,
+}
+
+impl Address {
+    /// The address of a screen that asks for no one reading.
+    #[must_use]
+    pub const fn of(step: Step) -> Self {
+        Self { step, proof: None }
+    }
+
+    /// As text: `/width`, `/proof/loop.sill_to_bow`. Its `/` tells it from an order,
+    /// which has none.
+    #[must_use]
+    pub fn text(self) -> String {
+        match self.proof {
+            Some(field) => ["/", self.step.slug(), "/", &field.name()].concat(),
+            None => ["/", self.step.slug()].concat(),
+        }
+    }
+
+    /// The address of a text; none for anything that [`Self::text`] does not write.
+    #[must_use]
+    pub fn from_text(text: &str) -> Option<Self> {
+        let path = text.strip_prefix('/')?;
+        let (slug, rest) = match path.split_once('/') {
+            Some((slug, rest)) => (slug, Some(rest)),
+            None => (path, None),
+        };
+        let step = Step::from_slug(slug)?;
+        let proof = match rest {
+            Some(name) => Some(Field::from_name(name)?),
+            None => None,
+        };
+        (proof.is_some() == (step == Step::Proof)).then_some(Self { step, proof })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hangtrue_core::Spot;
+
+    #[test]
+    fn every_address_is_read_back_and_nothing_else_is_one() {
+        for step in Step::WALK.into_iter().chain([Step::Opened]) {
+            let field = Field { spot: Spot::LoopSillToBow, index: 1 };
+            let proof = (step == Step::Proof).then_some(field);
+            let address = Address { step, proof };
+            assert_eq!(Address::from_text(&address.text()), Some(address));
+        }
+        for text in ["", "/", "width", "/proof", "/width/width.low", "/proof/x", "/nowhere"] {
+            assert_eq!(Address::from_text(text), None, "{text}");
+        }
+    }
+}
