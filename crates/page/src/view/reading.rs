@@ -42,7 +42,10 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
 fn echo(read: Option<Length>, unit: Unit) -> Markup {
     html! {
         @if let Some(length) = read {
-            b { (length.text(unit)) } " = " (length.text(unit.other()))
+            @let other = length.text(unit.other());
+            b { (length.text(unit)) }
+            // An inexact value brings its own sign.
+            (if other.starts_with('≈') { " " } else { " = " }) (other)
         }
     }
 }
