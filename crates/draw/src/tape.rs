@@ -8,10 +8,13 @@ use crate::sheet::Sheet;
 use crate::svg::{Anchor, Svg};
 use hangtrue_core::{Length, Unit};
 
-/// The picture's size, in drawing units.
-const SIZE: (f64, f64) = (320.0, 112.0);
+/// The picture's size, in drawing units: narrower than the others, since a page shows
+/// it beside a field, within a frame.
+const SIZE: (f64, f64) = (280.0, 112.0);
+/// Half its width, in whole units.
+const HALF: i64 = 140;
 /// The middle of the picture, where the arrow points, in hundredths of a unit.
-const MIDDLE: i64 = 16_000;
+const MIDDLE: i64 = 100 * HALF;
 /// The blade's edges.
 const TOP: f64 = 34.0;
 const BOTTOM: f64 = 108.0;
@@ -20,7 +23,7 @@ const NUMERALS: f64 = 95.0;
 /// The longest a tape is drawn: beyond it there is a blade without marks.
 const LONGEST: Length = Length::from_mm(100_000);
 
-/// The length that one drawing unit stands for, of the 320 the picture is wide:
+/// The length that one drawing unit stands for, of the 280 the picture is wide:
 /// 1/160 in on an inch tape, 5/32 mm on a metric one.
 #[must_use]
 pub const fn tape_unit(unit: Unit) -> Length {
@@ -95,7 +98,7 @@ impl Ruler {
 
     /// The numbers of the marks that are in the picture.
     fn numbers(&self, step: Length, margin: Length) -> core::ops::RangeInclusive<i64> {
-        let half = tape_unit(self.unit).times(160) + margin;
+        let half = tape_unit(self.unit).times(HALF) + margin;
         let first = (self.reading - half).nm().max(0).div_euclid(step.nm());
         let last = (self.reading + half).nm().div_euclid(step.nm());
         first..=last
@@ -125,7 +128,7 @@ impl Ruler {
                 for n in self.numbers(self.step(), Length::ZERO) {
                     let (weight, reach) = self.reach(n);
                     let x = self.x(self.step().times(n));
-                    if weight == index && (0..=32_000).contains(&x) {
+                    if weight == index && (0..=2 * MIDDLE).contains(&x) {
                         path.mark(x, 34, reach);
                     }
                 }

@@ -110,14 +110,14 @@ proptest! {
         }) {
             for mark in path.attribute("d").unwrap().split('M').skip(1) {
                 let x: f64 = mark.split(' ').next().unwrap().parse().unwrap();
-                let length = reading.nm() as f64 + (x - 160.0) * per_unit;
+                let length = reading.nm() as f64 + (x - 140.0) * per_unit;
                 let off = length / step - (length / step).round();
                 // Rounded to a hundredth of a unit.
                 prop_assert!((off * step / per_unit).abs() <= 0.0051, "{x} is off by {off}");
                 marks += 1;
             }
         }
-        let expected = 320.0 * per_unit / step;
+        let expected = 280.0 * per_unit / step;
         prop_assert!((f64::from(marks) - expected).abs() <= 1.0, "{marks} of {expected}");
     }
 }
@@ -127,6 +127,6 @@ fn the_arrow_is_on_the_mark_of_a_reading_that_is_a_mark() {
     for (unit, reading) in
         [(Unit::Inch, Length::from_sixteenths(1475)), (Unit::Millimetre, Length::from_mm(2443))]
     {
-        assert!(tape(sheet("t", unit), reading).contains("M160 34v"));
+        assert!(tape(sheet("t", unit), reading).contains("M140 34v"));
     }
 }
