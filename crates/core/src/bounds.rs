@@ -65,14 +65,6 @@ impl Limit {
         self.least.is_none_or(|least| length >= least)
             && self.most.is_none_or(|most| length <= most)
     }
-
-    /// Whether `length`, as one tape reads it, may be inside: no more than
-    /// [`PLAY`] beyond.
-    #[must_use]
-    pub fn about_holds(&self, length: Length) -> bool {
-        self.least.is_none_or(|least| length + PLAY >= least)
-            && self.most.is_none_or(|most| length - PLAY <= most)
-    }
 }
 
 /// One reading may be so much beyond what is there: rounding to the eighth, the hand,

@@ -3,7 +3,7 @@
 use crate::finding::{Finding, Severity};
 use crate::frame::Preparation;
 use crate::judge::{self, Judgement, judge};
-use crate::order::Numbers;
+use crate::order::{Numbers, Order};
 use crate::profile::Profile;
 use crate::rules::{self, Context};
 use crate::say::Message;
@@ -62,9 +62,9 @@ impl From<Severity> for Verdict {
 /// findings are returned, but for what the judge says better.
 #[must_use]
 pub fn check(survey: &Survey, profile: &Profile) -> Report {
-    let preparation = Preparation::of(survey);
+    let preparation = Preparation::of(survey, profile);
     let numbers = Numbers::of(survey, profile, &preparation);
-    let context = Context { survey, preparation: &preparation, numbers: &numbers };
+    let context = Context { survey, profile, preparation: &preparation, numbers: &numbers };
     let judgement = judge(survey, profile);
     let mut ruled = rules::run(&context);
     // The judge first: among equals it is the one that names the reading.
@@ -76,6 +76,12 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
     let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);
     Report { verdict: worst.into(), preparation, numbers, findings, judgement }
+}
+
+/// Checks the survey of `order` by `profile` as it holds for the chosen door line.
+#[must_use]
+pub fn check_order(order: &Order, profile: &Profile) -> Report {
+    check(&order.survey, &profile.chosen(&order.answers))
 }
 
 /// Whether a limit already questions the reading that `judged` suspects. The limit says

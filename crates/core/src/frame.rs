@@ -5,8 +5,8 @@
 //! raises the header depth by 1 in. A post built out by ½ in narrows the
 //! post-to-post width by ½ in. (Common practice, no source.)
 
-use crate::bounds::{HEADER_LEAST, POST_LEAST};
 use crate::length::Length;
+use crate::profile::{Limited, Profile};
 use crate::spot::{Dimension, Spot};
 use crate::survey::Survey;
 
@@ -22,10 +22,10 @@ pub struct Preparation {
 }
 
 impl Preparation {
-    /// What `survey` asks for. Nothing where the frame is prepared already: then
+    /// What `survey` asks for under `profile`. Nothing where the frame is prepared already: then
     /// the readings are of the frame as it will stay.
     #[must_use]
-    pub fn of(survey: &Survey) -> Self {
+    pub fn of(survey: &Survey, profile: &Profile) -> Self {
         if survey.prepared {
             return Self::default();
         }
@@ -36,10 +36,10 @@ impl Preparation {
             }
             _ => Length::ZERO,
         };
-        let post = |spot| short(survey.lengths(spot).min(), POST_LEAST.least);
+        let post = |spot| short(survey.lengths(spot).min(), profile.limit(Limited::Post).least());
         let header = survey.tightest(Dimension::Header).map(|(_, length)| length);
         Self {
-            header_down: short(header, HEADER_LEAST.least),
+            header_down: short(header, profile.limit(Limited::Header).least()),
             left_out: post(Spot::PostLeft),
             right_out: post(Spot::PostRight),
         }
@@ -66,6 +66,7 @@ impl Preparation {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::bounds::{HEADER_LEAST, POST_LEAST};
     use crate::length::Unit;
     use crate::survey::Entry;
     use proptest::prelude::*;
@@ -83,7 +84,7 @@ mod tests {
     #[test]
     fn an_inch_of_channel_moves_an_inch_from_the_height_to_the_header() {
         let six = survey(Length::from_inches(6), Length::from_inches(3), Length::from_inches(2));
-        let preparation = Preparation::of(&six);
+        let preparation = Preparation::of(&six, &Profile::default());
         assert_eq!(preparation.change(Dimension::Height), -Length::INCH);
         assert_eq!(preparation.change(Dimension::Header), Length::INCH);
         assert_eq!(preparation.change(Dimension::Width), -Length::from_sixteenths(8));
@@ -94,7 +95,7 @@ mod tests {
     fn a_frame_as_it_will_stay_needs_nothing_built() {
         let mut six = survey(Length::INCH, Length::INCH, Length::INCH);
         six.prepared = true;
-        assert!(!Preparation::of(&six).needed());
+        assert!(!Preparation::of(&six, &Profile::default()).needed());
     }
 
     proptest! {
@@ -105,7 +106,7 @@ mod tests {
             header in 1_i64..400, left in 1_i64..200, right in 1_i64..200,
         ) {
             let [header, left, right] = [header, left, right].map(Length::from_sixteenths);
-            let built = Preparation::of(&survey(header, left, right));
+            let built = Preparation::of(&survey(header, left, right), &Profile::default());
             prop_assert_eq!(
                 built.change(Dimension::Height) + built.change(Dimension::Header), Length::ZERO
             );

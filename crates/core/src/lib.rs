@@ -21,7 +21,7 @@ pub mod say;
 pub mod spot;
 pub mod survey;
 
-pub use check::check;
+pub use check::{check, check_order};
 pub use finding::{Finding, Severity};
 pub use length::{Length, Unit};
 pub use spot::{Dimension, Group, Spot};

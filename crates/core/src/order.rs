@@ -3,7 +3,7 @@
 use crate::check::Verdict;
 use crate::frame::Preparation;
 use crate::length::Length;
-use crate::profile::Profile;
+use crate::profile::{Profile, Take};
 use crate::spot::{Dimension, Spot};
 use crate::survey::Survey;
 
@@ -12,9 +12,9 @@ use crate::survey::Survey;
 pub struct Number {
     /// Which of the four.
     pub dimension: Dimension,
-    /// The tightest reading, as it was read.
+    /// The reading it is taken from: the tightest, or the mean where a profile says so.
     pub as_found: Length,
-    /// Where it was read.
+    /// Where the tightest was read.
     pub spot: Spot,
     /// What the order says: as the opening will be once the frame is built,
     /// rounded to the safe side.
@@ -36,13 +36,18 @@ impl Numbers {
     pub fn ordered(&self, dimension: Dimension) -> Option<Length> {
         self.get(dimension).map(|number| number.ordered)
     }
-    /// The four numbers of `survey`: the tightest reading of each, changed by
-    /// what has to be built, rounded to the side on which the door still fits.
+    /// The four numbers of `survey`: the tightest reading of each, or the mean where
+    /// `profile` says so, changed by what has to be built, rounded to the side on which
+    /// the door still fits.
     #[must_use]
     pub fn of(survey: &Survey, profile: &Profile, preparation: &Preparation) -> Self {
         let step = profile.step.unwrap_or(survey.unit.step());
         Self(Dimension::ALL.map(|dimension| {
-            let (spot, as_found) = survey.tightest(dimension)?;
+            let (spot, tightest) = survey.tightest(dimension)?;
+            let as_found = match profile.take {
+                Take::Tightest => tightest,
+                Take::Mean => survey.mean(dimension)?,
+            };
             let built = as_found + preparation.change(dimension);
             let ordered = match dimension {
                 // A bow that hangs lower leaves less room: its safe side is up.

@@ -125,6 +125,14 @@ impl Survey {
             .flat_map(|spot| self.lengths(spot).map(move |length| (spot, length)))
     }
 
+    /// The mean of the places of `dimension` that were read, each place being the mean of
+    /// its repeats: a place read twice has no more say than one read once.
+    #[must_use]
+    pub fn mean(&self, dimension: Dimension) -> Option<Length> {
+        let place = |spot| mean(self.lengths(spot));
+        mean(dimension.spots().into_iter().filter_map(place))
+    }
+
     /// The reading the door must fit: the smallest width, height and header
     /// depth, the largest roof-bow depth (a lower bow leaves less room).
     #[must_use]
@@ -136,5 +144,32 @@ impl Survey {
             }
             _ => readings.reduce(|best, next| if next.1 < best.1 { next } else { best }),
         }
+    }
+}
+
+/// The mean, to the nanometre; towards the smaller where that does not go in.
+fn mean(lengths: impl Iterator<Item = Length>) -> Option<Length> {
+    let (sum, count) = lengths.fold((0_i64, 0_i64), |(sum, count), length| {
+        (sum.saturating_add(length.nm()), count.saturating_add(1))
+    });
+    sum.checked_div_euclid(count).map(Length::from_nm)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_place_read_twice_has_no_more_say_than_one_read_once() {
+        let mut survey = Survey::new(Unit::Millimetre);
+        let mut put = |spot, mm| {
+            let read = Ok(Length::from_mm(mm));
+            survey.push(spot, Entry { text: String::new(), read, struck: false });
+        };
+        put(Spot::WidthLow, 2300);
+        put(Spot::WidthLow, 2304);
+        put(Spot::WidthHigh, 2312);
+        assert_eq!(survey.mean(Dimension::Width), Some(Length::from_mm(2307)));
+        assert_eq!(survey.mean(Dimension::Bow), None);
     }
 }

@@ -7,7 +7,7 @@ use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::order::{Confirmed, Date, Order};
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::{Language, Speaker};
-use hangtrue_core::{Finding, Severity, Spot, check};
+use hangtrue_core::{Finding, Severity, Spot, check_order};
 use hangtrue_link::LinkError;
 
 /// What the page is told of its surroundings.
@@ -82,7 +82,7 @@ impl Model {
     /// The whole check of the survey as it stands.
     #[must_use]
     pub fn report(&self) -> Report {
-        check(&self.order.survey, &self.profile)
+        check_order(&self.order, &self.profile)
     }
 
     /// What is typed in `field`.

@@ -6,7 +6,9 @@ use anyhow::{Result, ensure};
 use hangtrue_browser::{Browser, Screen};
 
 async fn look(browser: &Browser, screen: Screen, name: &str) -> Result<()> {
-    let wide = browser.value("document.documentElement.scrollWidth - document.documentElement.clientWidth").await?;
+    let wide = browser
+        .value("document.documentElement.scrollWidth - document.documentElement.clientWidth")
+        .await?;
     ensure!(wide == 0, "{name} scrolls sideways by {wide} px at {} px", screen.width);
     let clipped = browser
         .value(

@@ -2,6 +2,8 @@
 
 use super::{Context, Rule, exchanged_header_bow};
 use crate::finding::{Finding, Severity};
+use crate::frame::Preparation;
+use crate::profile::Profile;
 use crate::say::{Hint, RuleSays};
 use crate::spot::Dimension;
 
@@ -13,6 +15,11 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
     else {
         return Vec::new();
     };
+    // Whatever a profile lets be built, the frame must pass as our own limits build it.
+    let ours = Preparation::of(context.survey, &Profile::default());
+    let unruled =
+        header - context.preparation.change(Dimension::Header) + ours.change(Dimension::Header);
+    let header = header.min(unruled);
     if header > bow || exchanged_header_bow::explains(context) {
         return Vec::new();
     }

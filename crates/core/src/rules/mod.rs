@@ -4,6 +4,7 @@
 //! the check. The code is the file's name with dashes, and stands in files and links.
 
 mod bow_fills_header;
+mod closing;
 mod exchanged_header_bow;
 mod exchanged_width_height;
 mod header_to_bow;
@@ -22,12 +23,15 @@ mod unusual_bow;
 mod unusual_opening;
 
 #[cfg(test)]
+mod stops;
+#[cfg(test)]
 pub(crate) mod testing;
 
 use crate::finding::{Finding, RuleCode, Severity};
 use crate::frame::Preparation;
 use crate::length::Length;
 use crate::order::Numbers;
+use crate::profile::Profile;
 use crate::say::Message;
 use crate::spot::{Dimension, Spot};
 use crate::survey::Survey;
@@ -37,6 +41,8 @@ use crate::survey::Survey;
 pub struct Context<'a> {
     /// The readings.
     pub survey: &'a Survey,
+    /// The rules as they hold for the chosen door line.
+    pub profile: &'a Profile,
     /// What has to be built.
     pub preparation: &'a Preparation,
     /// The numbers as the order would say them.
@@ -61,9 +67,10 @@ pub struct Rule {
 }
 
 /// Every rule, in the order their findings are told.
-pub const RULES: [Rule; 17] = [
+pub const RULES: [Rule; 18] = [
     unreadable::RULE,
     missing::RULE,
+    closing::RULE,
     not_positive::RULE,
     exchanged_width_height::RULE,
     exchanged_header_bow::RULE,

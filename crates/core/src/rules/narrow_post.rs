@@ -1,9 +1,9 @@
 //! A post under the least width is built out, and the opening narrows.
 
 use super::{Context, Rule};
-use crate::bounds::POST_LEAST;
 use crate::finding::{Finding, Severity};
 use crate::length::Length;
+use crate::profile::{End, Limited};
 use crate::say::{Hint, RuleSays};
 use crate::spot::Spot;
 
@@ -11,21 +11,22 @@ pub(super) const RULE: Rule = Rule { code: "narrow-post", check };
 
 fn check(context: &Context<'_>) -> Vec<Finding> {
     let out = context.preparation;
+    let limit = context.profile.limit(Limited::Post);
     let mut found = Vec::new();
     for (spot, by) in [(Spot::PostLeft, out.left_out), (Spot::PostRight, out.right_out)] {
-        let (Some(value), Some(least)) = (context.survey.lengths(spot).min(), POST_LEAST.least)
-        else {
+        let (Some(value), Some(least)) = (context.survey.lengths(spot).min(), limit.least()) else {
             continue;
         };
         if value >= least || value <= Length::ZERO {
             continue;
         }
         let (severity, hint) = if context.survey.prepared {
-            (Severity::Recheck, Hint::ReadAgain(spot))
+            (limit.severity(End::Least), Hint::ReadAgain(spot))
         } else {
             (Severity::Note, Hint::BuildOut { spot, by })
         };
-        let says = RuleSays::NarrowPost { spot, value, least };
+        let because = limit.because(End::Least);
+        let says = RuleSays::NarrowPost { spot, value, least, because };
         found.push(RULE.finds(severity, vec![spot], says, Hint::list([hint])));
     }
     found

@@ -1,8 +1,8 @@
 //! Readings at the same marked spot that differ by more than a tape explains.
 
 use super::{Context, Rule};
-use crate::bounds::{REPEAT_USUAL, SPREAD_USUAL};
-use crate::finding::{Finding, Severity};
+use crate::finding::Finding;
+use crate::profile::{End, Limited};
 use crate::say::{Hint, RuleSays};
 use crate::spot::Spot;
 
@@ -15,15 +15,17 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
 fn one(context: &Context<'_>, spot: Spot) -> Option<Finding> {
     let least = context.survey.lengths(spot).min()?;
     let most = context.survey.lengths(spot).max()?;
-    let bound = REPEAT_USUAL.most?;
+    let limit = context.profile.limit(Limited::Repeat);
+    let bound = limit.most()?;
     let apart = most - least;
     // Told once: further apart than that, an ordered dimension is told by `spread`.
-    let told = spot.dimension().is_some() && !SPREAD_USUAL.holds(apart);
+    let told = spot.dimension().is_some() && !context.profile.limit(Limited::Spread).holds(apart);
     if apart <= bound || told {
         return None;
     }
-    let says = RuleSays::Repeats { spot, least, most, bound };
-    Some(RULE.finds(Severity::Recheck, vec![spot], says, Hint::list([Hint::ReadAgain(spot)])))
+    let says = RuleSays::Repeats { spot, least, most, bound, because: limit.because(End::Most) };
+    let severity = limit.severity(End::Most);
+    Some(RULE.finds(severity, vec![spot], says, Hint::list([Hint::ReadAgain(spot)])))
 }
 
 #[cfg(test)]

@@ -1,9 +1,9 @@
 //! A bow deeper than the header allows: too little is left under it for the door.
 
 use super::{Context, Rule};
-use crate::bounds::UNDER_BOW;
-use crate::finding::{Finding, Severity};
+use crate::finding::Finding;
 use crate::length::Length;
+use crate::profile::Limited;
 use crate::say::{Hint, RuleSays, Subject};
 use crate::spot::Dimension;
 
@@ -19,11 +19,13 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
     if room <= Length::ZERO {
         return Vec::new(); // told by bow-fills-header
     }
-    let Some(says) = RuleSays::beyond(Subject::UnderBow, room, &UNDER_BOW) else {
+    let Some(beyond) = context.profile.limit(Limited::UnderBow).beyond(room) else {
         return Vec::new();
     };
     let hints = Hint::list([Hint::ReadAgain(bow_spot), Hint::ReadAgain(header_spot)]);
-    vec![RULE.finds(Severity::Recheck, vec![bow_spot, header_spot], says, hints)]
+    let severity = beyond.severity;
+    let says = RuleSays::ruled(Subject::UnderBow, room, beyond);
+    vec![RULE.finds(severity, vec![bow_spot, header_spot], says, hints)]
 }
 
 #[cfg(test)]

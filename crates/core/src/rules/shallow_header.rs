@@ -1,9 +1,10 @@
 //! A header under the least depth is built down, and the order changes with it.
 
 use super::{Context, Rule, exchanged_header_bow};
-use crate::bounds::HEADER_LEAST;
+use crate::bounds::PLAY;
 use crate::finding::{Finding, Severity};
 use crate::length::Length;
+use crate::profile::{End, Limited};
 use crate::say::{Hint, RuleSays};
 use crate::spot::Dimension;
 
@@ -13,21 +14,23 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
     let Some((spot, value)) = context.survey.tightest(Dimension::Header) else {
         return Vec::new();
     };
-    let Some(least) = HEADER_LEAST.least else { return Vec::new() };
+    let limit = context.profile.limit(Limited::Header);
+    let Some(least) = limit.least() else { return Vec::new() };
     if value >= least || value <= Length::ZERO || exchanged_header_bow::explains(context) {
         return Vec::new();
     }
     // Of a frame said to be prepared, a shallow header is a contradiction to look at;
     // of one as found, it is simply work to be done.
     let (severity, hint) = if context.survey.prepared {
-        if HEADER_LEAST.about_holds(value) {
+        if value + PLAY >= least {
             return Vec::new(); // built down to the least, and read to a mark
         }
-        (Severity::Recheck, Hint::ReadAgain(spot))
+        (limit.severity(End::Least), Hint::ReadAgain(spot))
     } else {
         (Severity::Note, Hint::BuildDown(context.preparation.header_down))
     };
-    let says = RuleSays::ShallowHeader { value, least };
+    let because = limit.because(End::Least);
+    let says = RuleSays::ShallowHeader { value, least, because };
     vec![RULE.finds(severity, vec![spot], says, Hint::list([hint]))]
 }
 

@@ -1,10 +1,11 @@
 //! Readings of one dimension that differ by more than a frame explains.
 
 use super::{Context, Rule};
-use crate::bounds::{BOW_SPREAD_USUAL, SPREAD_POSSIBLE, SPREAD_USUAL};
+use crate::bounds::SPREAD_POSSIBLE;
 use crate::finding::{Finding, Severity};
 use crate::length::Length;
-use crate::say::{Hint, Message, RuleSays};
+use crate::profile::{End, Limited};
+use crate::say::{Because, Hint, Message, RuleSays};
 use crate::spot::{Dimension, Spot};
 
 pub(super) const RULE: Rule = Rule { code: "spread", check };
@@ -18,15 +19,19 @@ fn one(context: &Context<'_>, dimension: Dimension) -> Option<Finding> {
     readings.sort_by_key(|(_, length)| *length);
     let (_, least) = *readings.first()?;
     let (_, most) = *readings.last()?;
-    let usual = if dimension == Dimension::Bow { BOW_SPREAD_USUAL } else { SPREAD_USUAL };
-    let (severity, limit) = match most - least {
-        spread if !SPREAD_POSSIBLE.holds(spread) => (Severity::Stop, SPREAD_POSSIBLE),
-        spread if !usual.holds(spread) => (Severity::Recheck, usual),
+    let usual = if dimension == Dimension::Bow { Limited::BowSpread } else { Limited::Spread };
+    let usual = context.profile.limit(usual);
+    let (severity, bound, because) = match most - least {
+        spread if !SPREAD_POSSIBLE.holds(spread) => {
+            (Severity::Stop, SPREAD_POSSIBLE.most?, Because::Known(SPREAD_POSSIBLE.reason))
+        }
+        spread if !usual.holds(spread) => {
+            (usual.severity(End::Most), usual.most()?, usual.because(End::Most))
+        }
         _ => return None,
     };
     let spots = suspects(&readings);
-    let says =
-        RuleSays::Spread { dimension, least, most, bound: limit.most?, reason: limit.reason };
+    let says = RuleSays::Spread { dimension, least, most, bound, because };
     let mut hints: Vec<Message> =
         spots.first().map(|spot| Hint::ReadAgain(*spot).into()).into_iter().collect();
     if severity == Severity::Stop {

@@ -43,12 +43,21 @@ pub(crate) fn put(survey: &mut Survey, spot: Spot, sixteenths: i64) {
     survey.push(spot, Entry { text: length.text(Unit::Inch), read: Ok(length), struck: false });
 }
 
+/// Everything the rules find under `profile`.
+pub(super) fn check_all(survey: &Survey, profile: &Profile) -> Vec<crate::Finding> {
+    let preparation = Preparation::of(survey, profile);
+    let numbers = Numbers::of(survey, profile, &preparation);
+    super::run(&Context { survey, profile, preparation: &preparation, numbers: &numbers })
+}
+
 /// What the rule of `code` finds, as `severity suspect,other,…`.
 pub(crate) fn found(survey: &Survey, code: &str) -> Vec<String> {
-    let preparation = Preparation::of(survey);
-    let numbers = Numbers::of(survey, &Profile::default(), &preparation);
-    let context = Context { survey, preparation: &preparation, numbers: &numbers };
-    super::run(&context)
+    found_by(survey, &Profile::default(), code)
+}
+
+/// The same under `profile`.
+pub(crate) fn found_by(survey: &Survey, profile: &Profile, code: &str) -> Vec<String> {
+    check_all(survey, profile)
         .iter()
         .filter(|finding| finding.rule == code)
         .map(|finding| {

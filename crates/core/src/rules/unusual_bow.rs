@@ -1,9 +1,9 @@
 //! A roof bow outside the depths bows are made in.
 
 use super::{Context, Rule, exchanged_header_bow};
-use crate::bounds::BOW_USUAL;
-use crate::finding::{Finding, Severity};
+use crate::finding::Finding;
 use crate::length::Length;
+use crate::profile::Limited;
 use crate::say::{Hint, RuleSays, Subject};
 use crate::spot::Dimension;
 
@@ -13,13 +13,16 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
     if exchanged_header_bow::explains(context) {
         return Vec::new();
     }
+    let limit = context.profile.limit(Limited::Bow);
     let readings = context.survey.of(Dimension::Bow);
     readings
-        .filter(|(_, value)| *value > Length::ZERO && !BOW_USUAL.about_holds(*value))
+        .filter(|(_, value)| *value > Length::ZERO && !limit.about_holds(*value))
         .filter_map(|(spot, value)| {
-            let says = RuleSays::beyond(Subject::Reading(spot), value, &BOW_USUAL)?;
+            let beyond = limit.beyond(value)?;
+            let severity = beyond.severity;
+            let says = RuleSays::ruled(Subject::Reading(spot), value, beyond);
             let hints = Hint::list([Hint::HowToRead(Dimension::Bow), Hint::ReadAgain(spot)]);
-            Some(RULE.finds(Severity::Recheck, vec![spot], says, hints))
+            Some(RULE.finds(severity, vec![spot], says, hints))
         })
         .collect()
 }

@@ -1,10 +1,9 @@
 //! Openings and headers that few truck bodies have: right, perhaps, but worth a second look.
 
 use super::{Context, Rule};
-use crate::bounds::{
-    HEADER_POSSIBLE, HEADER_USUAL, HEIGHT_POSSIBLE, HEIGHT_USUAL, WIDTH_POSSIBLE, WIDTH_USUAL,
-};
-use crate::finding::{Finding, Severity};
+use crate::bounds::{HEADER_POSSIBLE, HEIGHT_POSSIBLE, WIDTH_POSSIBLE};
+use crate::finding::Finding;
+use crate::profile::Limited;
 use crate::say::{Hint, RuleSays, Subject};
 use crate::spot::Dimension;
 
@@ -13,19 +12,24 @@ pub(super) const RULE: Rule = Rule { code: "unusual-opening", check };
 fn check(context: &Context<'_>) -> Vec<Finding> {
     let mut found = Vec::new();
     for (dimension, possible, usual) in [
-        (Dimension::Width, WIDTH_POSSIBLE, WIDTH_USUAL),
-        (Dimension::Height, HEIGHT_POSSIBLE, HEIGHT_USUAL),
-        (Dimension::Header, HEADER_POSSIBLE, HEADER_USUAL),
+        (Dimension::Width, WIDTH_POSSIBLE, Limited::Width),
+        (Dimension::Height, HEIGHT_POSSIBLE, Limited::Height),
+        (Dimension::Header, HEADER_POSSIBLE, Limited::Header),
     ] {
+        let usual = context.profile.limit(usual);
         // One question a dimension: an unusual opening is unusual at all its places.
         let beyond = context.survey.of(dimension).find_map(|(spot, value)| {
             // What is not even possible is told by the rule for that.
-            let says = RuleSays::beyond(Subject::Reading(spot), value, &usual)?;
-            possible.holds(value).then_some((spot, says))
+            let beyond = usual.beyond(value)?;
+            // A header under the least is told by shallow-header.
+            let told = dimension == Dimension::Header && !beyond.above;
+            (possible.holds(value) && !told).then_some((spot, value, beyond))
         });
-        if let Some((spot, says)) = beyond {
+        if let Some((spot, value, beyond)) = beyond {
+            let severity = beyond.severity;
+            let says = RuleSays::ruled(Subject::Reading(spot), value, beyond);
             let hints = Hint::list([Hint::ReadAgain(spot)]);
-            found.push(RULE.finds(Severity::Recheck, vec![spot], says, hints));
+            found.push(RULE.finds(severity, vec![spot], says, hints));
         }
     }
     found

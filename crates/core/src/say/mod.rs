@@ -3,11 +3,15 @@
 //! A [`Message`] carries exact lengths, never text made from them; a catalogue is
 //! a set of exhaustive matches, so a sentence that one language lacks does not compile.
 
+mod answer;
+mod because;
 mod en;
 mod figure;
 mod judge;
 mod rule;
 
+pub use answer::AnswerSays;
+pub use because::Because;
 pub use figure::decimal;
 pub use judge::JudgeSays;
 pub use rule::{Hint, RuleSays, Subject};
@@ -30,6 +34,8 @@ pub enum Message {
     },
     /// What a rule found.
     Rule(RuleSays),
+    /// What is amiss with the answer to a dealer's question.
+    Answer(AnswerSays),
     /// What to do next.
     Hint(Hint),
     /// What the judge says.

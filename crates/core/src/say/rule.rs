@@ -1,8 +1,9 @@
 //! What the rules say, as data.
 
-use super::Message;
-use crate::bounds::{Limit, Reason};
+use super::{Because, Message};
+use crate::bounds::Limit;
 use crate::length::Length;
+use crate::profile::Beyond;
 use crate::spot::{Dimension, Spot};
 
 /// What a compared value is a value of.
@@ -39,7 +40,7 @@ pub enum RuleSays {
         /// Above the most, or below the least.
         above: bool,
         /// Why the limit is there.
-        reason: Reason,
+        because: Because,
     },
     /// The header is not deeper than the bow that runs above it.
     BowFillsHeader {
@@ -59,7 +60,7 @@ pub enum RuleSays {
         /// How far apart they may be.
         bound: Length,
         /// Why.
-        reason: Reason,
+        because: Because,
     },
     /// Repeats at one marked spot lie too far apart.
     Repeats {
@@ -71,6 +72,15 @@ pub enum RuleSays {
         most: Length,
         /// How far apart they may be.
         bound: Length,
+        /// Why.
+        because: Because,
+    },
+    /// A closing reading that a dealer asks for.
+    Closing {
+        /// Where.
+        spot: Spot,
+        /// Who asks.
+        dealer: String,
     },
     /// Two dimensions look exchanged.
     Exchanged {
@@ -100,6 +110,8 @@ pub enum RuleSays {
         value: Length,
         /// The least.
         least: Length,
+        /// Why.
+        because: Because,
     },
     /// A post is narrower than a track needs.
     NarrowPost {
@@ -109,6 +121,8 @@ pub enum RuleSays {
         value: Length,
         /// The least.
         least: Length,
+        /// Why.
+        because: Because,
     },
 }
 
@@ -121,7 +135,15 @@ impl RuleSays {
             (_, Some(most)) if value > most => (most, true),
             _ => return None,
         };
-        Some(Self::Beyond { subject, value, bound, above, reason: limit.reason })
+        let because = Because::Known(limit.reason);
+        Some(Self::Beyond { subject, value, bound, above, because })
+    }
+
+    /// `value`, which is beyond a limit of the profile.
+    #[must_use]
+    pub fn ruled(subject: Subject, value: Length, beyond: Beyond) -> Self {
+        let Beyond { bound, above, because, .. } = beyond;
+        Self::Beyond { subject, value, bound, above, because }
     }
 }
 
@@ -132,6 +154,8 @@ pub enum Hint {
     ReadAgain(Spot),
     /// Read a dimension that is missing.
     Read(Dimension),
+    /// Read a spot that is missing.
+    ReadSpot(Spot),
     /// Type this instead, if it was meant.
     DidYouMean(String),
     /// How a dimension is read, where the value looks like the wrong edge.

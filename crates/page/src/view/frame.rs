@@ -5,14 +5,18 @@ use crate::field::Field;
 use crate::step::Step;
 use crate::text::TEXT;
 use hangtrue_core::Length;
-use hangtrue_core::bounds::{HEADER_LEAST, POST_LEAST};
+use hangtrue_core::profile::Limited;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let text = &TEXT.frame;
     let model = scene.model;
     let yes_no = |answer: bool| if answer { "yes" } else { "no" };
-    let least = |least: Option<Length>| least.unwrap_or(Length::ZERO).text(model.order.survey.unit);
+    let profile = model.profile.chosen(&model.order.answers);
+    let least = |what| {
+        let least = profile.limit(what).least();
+        least.unwrap_or(Length::ZERO).text(model.order.survey.unit)
+    };
     let spots = Step::Frame.spots();
     html! {
         form.two data-act="next" {
@@ -35,7 +39,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     &[("yes", text.prepared_yes), ("no", text.prepared_no)],
                     Some(yes_no(model.order.survey.prepared)),
                 ))
-                p.hint { ((text.minimums)(&least(POST_LEAST.least), &least(HEADER_LEAST.least))) }
+                p.hint { ((text.minimums)(&least(Limited::Post), &least(Limited::Header))) }
             }
             (picture::spots(scene, &spots))
             div.readings {

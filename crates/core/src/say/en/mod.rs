@@ -1,5 +1,6 @@
 //! English (US).
 
+pub(super) mod answer;
 pub(super) mod judge;
 pub(super) mod names;
 pub(super) mod rule;
@@ -13,6 +14,7 @@ pub(super) fn say(message: &Message, unit: Unit) -> String {
             format!("{}: “{text}” is not a reading.", capital(names::spot(*spot)))
         }
         Message::Rule(says) => rule::say(says, unit),
+        Message::Answer(says) => answer::say(says, unit),
         Message::Hint(hint) => rule::hint(hint, unit),
         Message::Judge(says) => judge::say(says, unit),
     }

@@ -3,7 +3,7 @@
 use super::{capital, names};
 use crate::bounds::Reason;
 use crate::length::Unit;
-use crate::say::{Hint, RuleSays, Subject};
+use crate::say::{Because, Hint, RuleSays, Subject};
 use crate::spot::Dimension;
 
 pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
@@ -16,14 +16,14 @@ pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
             capital(names::spot(*spot)),
             value.text(unit)
         ),
-        RuleSays::Beyond { subject, value, bound, above, reason } => format!(
+        RuleSays::Beyond { subject, value, bound, above, because } => format!(
             "{} {} {}, {} than {}: {}.",
             self::subject(*subject),
             if matches!(subject, Subject::Reading(_)) { "reads" } else { "comes to" },
             value.text(unit),
             if *above { "more" } else { "less" },
             bound.text(unit),
-            self::reason(*reason)
+            self::because(because)
         ),
         RuleSays::BowFillsHeader { header, bow } => format!(
             "The header depth of {} is not more than the roof-bow depth of {}: \
@@ -31,24 +31,28 @@ pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
             header.text(unit),
             bow.text(unit)
         ),
-        RuleSays::Spread { dimension, least, most, bound, reason } => format!(
+        RuleSays::Spread { dimension, least, most, bound, because } => format!(
             "The {} readings run from {} to {}, {} apart. At most {} is expected: {}.",
             names::dimension(*dimension),
             least.text(unit),
             most.text(unit),
             (*most - *least).text(unit),
             bound.text(unit),
-            self::reason(*reason)
+            self::because(because)
         ),
-        RuleSays::Repeats { spot, least, most, bound } => format!(
+        RuleSays::Repeats { spot, least, most, bound, because } => format!(
             "{} was read as {} and as {} at the same spot, {} apart. \
-             The same spot gives the same reading within {}.",
+             The same spot gives the same reading within {}{}.",
             capital(names::spot(*spot)),
             least.text(unit),
             most.text(unit),
             (*most - *least).text(unit),
-            bound.text(unit)
+            bound.text(unit),
+            theirs(because)
         ),
+        RuleSays::Closing { spot, dealer } => {
+            [dealer, " asks for one more reading: ", names::spot(*spot), "."].concat()
+        }
         RuleSays::Exchanged { first, first_value, second, second_value } => format!(
             "The {} of {} and the {} of {} look exchanged.",
             names::dimension(*first),
@@ -64,16 +68,18 @@ pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
             expected.text(unit),
             bow.text(unit)
         ),
-        RuleSays::ShallowHeader { value, least } => format!(
-            "The header depth is {}, less than the {} a door needs above the opening.",
+        RuleSays::ShallowHeader { value, least, because } => format!(
+            "The header depth is {}, less than the {} a door needs above the opening{}.",
             value.text(unit),
-            least.text(unit)
+            least.text(unit),
+            theirs(because)
         ),
-        RuleSays::NarrowPost { spot, value, least } => format!(
-            "The {} is {}, less than the {} a vertical track needs.",
+        RuleSays::NarrowPost { spot, value, least, because } => format!(
+            "The {} is {}, less than the {} a vertical track needs{}.",
             names::spot(*spot),
             value.text(unit),
-            least.text(unit)
+            least.text(unit),
+            theirs(because)
         ),
     }
 }
@@ -84,6 +90,7 @@ pub(crate) fn hint(hint: &Hint, unit: Unit) -> String {
         Hint::Read(dimension) => {
             format!("Read the {} in at least one place.", names::dimension(*dimension))
         }
+        Hint::ReadSpot(spot) => ["Read ", names::spot(*spot), "."].concat(),
         Hint::DidYouMean(text) => format!("If it was meant, type {text}."),
         Hint::HowToRead(dimension) => how_to_read(*dimension).to_owned(),
         Hint::PutBack { first, first_value, second, second_value } => format!(
@@ -137,6 +144,25 @@ fn subject(subject: Subject) -> String {
         Subject::Reading(spot) => capital(names::spot(spot)),
         Subject::HeightAndHeader => "Height and header depth together".to_owned(),
         Subject::UnderBow => "The room between the header's underside and the bow".to_owned(),
+    }
+}
+
+/// Why a limit is there, as a clause.
+fn because(because: &Because) -> String {
+    match because {
+        Because::Known(reason) => self::reason(*reason).to_owned(),
+        Because::Dealer { name, reason } => {
+            [name, " says: ", reason.in_language("en").trim_end_matches('.')].concat()
+        }
+        Because::Door(name) => [name.in_language("en"), " needs it"].concat(),
+    }
+}
+
+/// The same behind a colon, where the sentence already holds our own reason.
+fn theirs(because: &Because) -> String {
+    match because {
+        Because::Known(_) => String::new(),
+        theirs => [": ", &self::because(theirs)].concat(),
     }
 }
 

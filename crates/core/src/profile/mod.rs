@@ -1,0 +1,219 @@
+//! The rules an order is checked by: the built-in ones, or a dealer's.
+//!
+//! A profile moves the *usual* limits, asks for more, and says how the order is
+//! written. Physical and legal impossibilities are not in here: the rules that stop
+//! an order read [`crate::bounds`] themselves, and nobody can switch them off.
+
+mod colour;
+mod contact;
+mod door;
+mod limits;
+mod numbering;
+mod question;
+mod words;
+
+pub use colour::{CONTRAST_LEAST, Colour, Palette, Poor};
+pub use contact::{Contact, is_email, is_page, is_phone};
+pub use door::{Door, Panel, Track};
+pub use limits::{Beyond, End, Limited, Ruled, Ruling};
+pub use numbering::{NumberError, Numbering, Part};
+pub use question::{Amiss, Choice, Kind, Question};
+pub use words::{LANGUAGES, Words};
+
+use std::borrow::Cow;
+
+use crate::length::{Length, Unit};
+use crate::order::Answer;
+use crate::say::Because;
+use crate::spot::Spot;
+
+/// The question under which an order keeps the chosen door line.
+pub const DOOR: &str = "door";
+
+/// How an ordered number is taken from several readings.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Take {
+    /// The tightest reading.
+    #[default]
+    Tightest,
+    /// The mean of the places, each place being the mean of its repeats.
+    Mean,
+}
+
+/// What a miss and a minute cost; only their ratio matters to what is asked next.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Costs {
+    /// A door cut to a wrong number, and the truck that waits for the next.
+    pub miss: f64,
+    /// One more reading.
+    pub minute: f64,
+}
+
+impl Default for Costs {
+    fn default() -> Self {
+        Self { miss: 1500.0, minute: 1.0 }
+    }
+}
+
+/// What a dealer may set. The default is the built-in rules.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Profile {
+    /// Who wrote it; empty for the built-in rules.
+    pub name: String,
+    /// Counts up with every change.
+    pub revision: u32,
+    /// The unit that fields begin with.
+    pub unit: Option<Unit>,
+    /// The languages that are offered, as `en`; all of ours if empty.
+    pub languages: Vec<String>,
+    /// Who gets the order.
+    pub contact: Contact,
+    /// How the order's own number is made; none if it has none.
+    pub numbering: Option<Numbering>,
+    /// How an ordered number is taken from several readings.
+    pub take: Take,
+    /// The step ordered numbers are rounded to; the unit's own step if not set.
+    pub step: Option<Length>,
+    /// Closing readings without which no order is made.
+    pub closing: Vec<Spot>,
+    /// What a miss and a minute cost.
+    pub costs: Costs,
+    /// Limits in the place of ours.
+    pub rulings: Vec<Ruling>,
+    /// Door lines offered.
+    pub doors: Vec<Door>,
+    /// Questions of the dealer's own.
+    pub questions: Vec<Question>,
+    /// Said on the first screen.
+    pub start: Words,
+    /// Said beside the finished order.
+    pub send: Words,
+    /// Colours by day.
+    pub light: Option<Palette>,
+    /// Colours by night.
+    pub dark: Option<Palette>,
+}
+
+impl Profile {
+    /// Whether these are the built-in rules.
+    #[must_use]
+    pub const fn is_built_in(&self) -> bool {
+        self.name.is_empty()
+    }
+
+    /// The limit on `what` as it holds here.
+    #[must_use]
+    pub fn limit(&self, what: Limited) -> Ruled<'_> {
+        Ruled::of(what, &self.rulings)
+    }
+
+    /// The door line that `answers` choose; the only one where there is but one.
+    #[must_use]
+    pub fn door(&self, answers: &[Answer]) -> Option<&Door> {
+        if let [only] = self.doors.as_slice() {
+            return Some(only);
+        }
+        let chosen = answers.iter().find(|answer| answer.question == DOOR)?;
+        self.doors.iter().find(|door| door.key == chosen.answer)
+    }
+
+    /// The rules as they hold for the door line that `answers` choose: the stricter of
+    /// the dealer's limit and the door's.
+    #[must_use]
+    pub fn chosen(&self, answers: &[Answer]) -> Cow<'_, Self> {
+        let Some(door) = self.door(answers) else { return Cow::Borrowed(self) };
+        let mut chosen = self.clone();
+        for (what, least) in
+            [(Limited::Header, door.header_least), (Limited::Post, door.post_least)]
+        {
+            let Some(bound) = least.filter(|least| self.limit(what).least() < Some(*least)) else {
+                continue;
+            };
+            chosen.rulings.retain(|ruling| (ruling.what, ruling.end) != (what, End::Least));
+            let because = Because::Door(door.name.clone());
+            chosen.rulings.push(Ruling { what, end: End::Least, bound, because, stop: false });
+        }
+        Cow::Owned(chosen)
+    }
+
+    /// What is amiss with `answers`: the question, and what; in the order of the questions.
+    #[must_use]
+    pub fn amiss(&self, answers: &[Answer], unit: Unit) -> Vec<(&Question, Amiss)> {
+        let given = |question: &Question| {
+            let found = answers.iter().find(|answer| answer.question == question.key);
+            found.map_or("", |answer| answer.answer.as_str())
+        };
+        let ask = |question| Question::amiss(question, given(question), unit);
+        self.questions.iter().filter_map(|q| ask(q).map(|amiss| (q, amiss))).collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::check::{Verdict, check};
+    use crate::rules::testing::survey;
+    use crate::say::Speaker;
+    use crate::spot::Dimension;
+
+    fn door(key: &str, header: i64) -> Door {
+        Door {
+            key: key.to_owned(),
+            name: Words::plain(key),
+            header_least: Some(Length::from_inches(header)),
+            ..Door::default()
+        }
+    }
+
+    fn chosen(key: &str) -> [Answer; 1] {
+        [Answer { question: DOOR.to_owned(), answer: key.to_owned() }]
+    }
+
+    /// The customer is told whose limit it is and why, and a refusal refuses.
+    #[test]
+    fn a_dealers_reason_is_told() {
+        let reason = Words(vec![("es", "sin rollo".into()), ("en", "No roll is wider.".into())]);
+        let because = Because::Dealer { name: "Demo Doors".into(), reason };
+        let bound = Length::from_inches(90);
+        let ruling = Ruling { what: Limited::Width, end: End::Most, bound, because, stop: true };
+        let profile = Profile { rulings: vec![ruling], ..Profile::default() };
+        let mut survey = survey(&[]);
+        survey.entries_mut(Spot::WidthLow).clear();
+        let report = check(&survey, &profile);
+        assert_eq!(report.verdict, Verdict::Stop);
+        let told = Speaker::default().say(&report.findings[0].message);
+        assert!(told.ends_with(": Demo Doors says: No roll is wider."), "{told}");
+        assert_eq!(check(&survey, &Profile::default()).verdict, Verdict::Clear);
+    }
+
+    #[test]
+    fn the_mean_is_ordered_where_a_dealer_takes_the_mean() {
+        let survey = survey(&[(Spot::WidthHigh, 92 * 16 + 8)]);
+        let width = |take| {
+            let profile = Profile { take, ..Profile::default() };
+            check(&survey, &profile).numbers.ordered(Dimension::Width)
+        };
+        assert_eq!(width(Take::Tightest), Some(Length::from_sixteenths(92 * 16 + 3)));
+        // 92 4/16, 3/16 and 8/16 make 92 5/16.
+        assert_eq!(width(Take::Mean), Some(Length::from_sixteenths(92 * 16 + 5)));
+    }
+
+    #[test]
+    fn a_door_line_raises_the_least_header_and_never_lowers_it() {
+        let profile =
+            Profile { doors: vec![door("high", 12), door("low", 4)], ..Profile::default() };
+        let least =
+            |answers: &[Answer]| profile.chosen(answers).limit(Limited::Header).least().unwrap();
+        assert_eq!(least(&[]), Length::from_inches(7));
+        assert_eq!(least(&chosen("high")), Length::from_inches(12));
+        assert_eq!(least(&chosen("low")), Length::from_inches(7));
+        assert_eq!(least(&chosen("none such")), Length::from_inches(7));
+    }
+
+    #[test]
+    fn the_only_door_line_needs_no_choosing() {
+        let profile = Profile { doors: vec![door("high", 12)], ..Profile::default() };
+        let least = profile.chosen(&[]).limit(Limited::Header).least();
+        assert_eq!(least, Some(Length::from_inches(12)));
+    }
+}
