@@ -70,8 +70,12 @@ pub enum Action {
     Share,
     /// Print the order.
     Print,
-    /// Make the opened order the draft.
+    /// Make the opened order the draft; asks first where there is a draft.
     Adopt,
+    /// The answer to that: yes, in place of the draft.
+    Replace,
+    /// The answer to that: no, the draft stays.
+    Keep,
     /// Begin again with nothing.
     Restart,
 }
@@ -98,6 +102,8 @@ impl Action {
             Self::Share => "share".into(),
             Self::Print => "print".into(),
             Self::Adopt => "adopt".into(),
+            Self::Replace => "replace".into(),
+            Self::Keep => "keep".into(),
             Self::Restart => "restart".into(),
         }
     }
@@ -127,6 +133,8 @@ impl Action {
             "share" => Self::Share,
             "print" => Self::Print,
             "adopt" => Self::Adopt,
+            "replace" => Self::Replace,
+            "keep" => Self::Keep,
             "restart" => Self::Restart,
             _ => return None,
         })
@@ -179,6 +187,8 @@ mod tests {
             Action::Share,
             Action::Print,
             Action::Adopt,
+            Action::Replace,
+            Action::Keep,
             Action::Restart,
         ];
         for unit in [Unit::Inch, Unit::Millimetre] {

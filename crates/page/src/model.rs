@@ -51,6 +51,8 @@ pub struct Model {
     pub replaces: Option<Field>,
     /// An order that was sent.
     pub opened: Option<Opened>,
+    /// Whether the question stands if that order shall take the draft's place.
+    pub replacing: bool,
     /// What the live region says; follows the field half a second behind.
     pub spoken: String,
     /// Whether the last copying worked, since the screen changed.

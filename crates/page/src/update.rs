@@ -1,5 +1,6 @@
 //! `update`: what an event makes of the model, and what it asks of the browser.
 
+mod handover;
 mod walk;
 
 use crate::draft::keep;
@@ -105,10 +106,12 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Reread(field) => walk::reread(model, field),
         Action::Take(spot) => walk::take(model, spot),
         Action::Skip => walk::skip(model),
-        Action::Copy => walk::link(model).map_or_else(Vec::new, |link| vec![Effect::Copy(link)]),
-        Action::Share => walk::share(model),
+        Action::Copy => handover::copy(model),
+        Action::Share => handover::share(model),
         Action::Print => vec![Effect::Print],
-        Action::Adopt => walk::adopt(model),
+        Action::Adopt => handover::adopt(model),
+        Action::Replace => handover::replace(model),
+        Action::Keep => handover::keep(model),
         Action::Restart => walk::restart(model),
     }
 }

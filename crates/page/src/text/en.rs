@@ -1,5 +1,7 @@
 //! English (US).
 
+mod handover;
+
 use super::{
     Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
 };
@@ -141,7 +143,6 @@ pub static TEXT: Text = Text {
         link: "Link to this order",
         lasting: "Keep the link: it is the lasting record. This browser may forget what you typed.",
         copied: "Copied.",
-        not_copied: "The browser did not allow copying. Hold the link and copy it by hand.",
         not_yet: "There is no link yet: something still stands against the order.",
     },
     opened: Opened {
@@ -155,7 +156,6 @@ pub static TEXT: Text = Text {
         },
         damaged: "This link cannot be opened",
         adopt: "Work on this order",
-        adopt_replaces: "This takes the place of the readings you have typed on this device.",
         own: "To my own readings",
         written: |date| format!("Written {date}"),
         old_door: |still_in| {
@@ -169,6 +169,8 @@ pub static TEXT: Text = Text {
             if prepared { "Frame as it will stay" } else { "Frame as found" }
         },
     },
+    handover: handover::HANDOVER,
+    paper: handover::PAPER,
     order: "Order for a roll-up door",
 };
 

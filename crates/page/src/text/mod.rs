@@ -4,8 +4,10 @@
 //! has too many, does not compile.
 
 mod en;
+mod handover;
 
 pub use en::TEXT;
+pub use handover::{Handover, Paper, Picture, Replace, Voice};
 
 use hangtrue_core::{Dimension, Spot};
 
@@ -40,6 +42,10 @@ pub struct Text {
     pub send: Send,
     /// An order that was sent.
     pub opened: Opened,
+    /// The ways out of the page.
+    pub handover: Handover,
+    /// The print sheet.
+    pub paper: Paper,
     /// The heading of the share sheet.
     pub order: &'static str,
 }
@@ -265,8 +271,6 @@ pub struct Send {
     pub lasting: &'static str,
     /// Copied.
     pub copied: &'static str,
-    /// Not copied.
-    pub not_copied: &'static str,
     /// Nothing can be sent yet.
     pub not_yet: &'static str,
 }
@@ -284,8 +288,6 @@ pub struct Opened {
     pub damaged: &'static str,
     /// Make it the draft.
     pub adopt: &'static str,
-    /// It would take the place of what is typed here.
-    pub adopt_replaces: &'static str,
     /// To one's own survey.
     pub own: &'static str,
     /// Written on.

@@ -7,7 +7,6 @@ use crate::field::Field;
 use crate::model::{Environment, Model, confirmation};
 use crate::problems::{Problem, problems};
 use crate::step::Step;
-use crate::text::TEXT;
 use hangtrue_core::{Entry, Spot};
 
 /// Continue: to the next screen, or to what stands against it.
@@ -77,6 +76,7 @@ fn show(model: &mut Model, step: Step) {
     model.told = false;
     model.asked = Vec::new();
     model.copied = None;
+    model.replacing = false;
     model.spoken = String::new();
     model.replaces = None;
     model.active = match step {
@@ -155,14 +155,6 @@ pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
     vec![Effect::Replace(model.address(), Some(kept)), Effect::Top]
 }
 
-/// Makes the opened order the draft, in place of what was typed here.
-pub(super) fn adopt(model: &mut Model) -> Vec<Effect> {
-    let Some(Ok(order)) = model.opened.take() else { return Vec::new() };
-    model.order = order;
-    model.order.confirmed.clear();
-    go(model, Step::Check)
-}
-
 /// Begins again with nothing typed.
 pub(super) fn restart(model: &mut Model) -> Vec<Effect> {
     let unit = model.order.survey.unit;
@@ -171,20 +163,6 @@ pub(super) fn restart(model: &mut Model) -> Vec<Effect> {
     model.order.survey.unit = unit;
     show(model, Step::Start);
     vec![Effect::Forget, Effect::Push(model.address()), Effect::Top]
-}
-
-/// The link of the order, if nothing stands against sending it.
-pub(super) fn link(model: &Model) -> Option<String> {
-    let report = model.report();
-    let sent = model.against(&report).is_empty();
-    let order = sent.then(|| model.sent(report.verdict))?;
-    hangtrue_link::url(&model.environment.base, &order).ok()
-}
-
-/// Hands the link to the share sheet.
-pub(super) fn share(model: &Model) -> Vec<Effect> {
-    let Some(url) = link(model) else { return Vec::new() };
-    vec![Effect::Share { title: TEXT.order.to_owned(), text: TEXT.order.to_owned(), url }]
 }
 
 /// What the live region says of the field that has the focus.

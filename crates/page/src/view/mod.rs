@@ -8,6 +8,7 @@ mod opened;
 mod order;
 mod parts;
 mod picture;
+mod print;
 mod problems;
 mod proof;
 mod reading;

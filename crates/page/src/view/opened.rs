@@ -1,10 +1,11 @@
 //! An order that somebody sent.
 
-use super::{Scene, check, frame, judge, order, parts, picture};
+use super::{Scene, check, frame, judge, order, parts, picture, print};
 use crate::event::Action;
 use crate::model::Model;
 use crate::step::Step;
 use crate::text::TEXT;
+use hangtrue_core::Dimension;
 use hangtrue_core::order::{Date, Order};
 use maud::{Markup, html};
 
@@ -51,11 +52,31 @@ fn whole(model: &Model, order: &Order) -> Markup {
             (judge::residuals(scene))
             (judge::unseen(scene))
             (judge::working(scene))
-            @if model.has_draft() { p.hint { (text.adopt_replaces) } }
+            @if model.replacing { (replace(model)) }
             div.actions {
-                (parts::submit(text.adopt))
+                @if !model.replacing { (parts::submit(text.adopt)) }
                 (parts::button(&Action::Print, TEXT.button.print))
                 @if model.has_draft() { (parts::to(Step::Check, text.own)) }
+            }
+        }
+        (print::sheet(scene, order))
+    }
+}
+
+/// The question before the opened order takes the draft's place, which is named.
+fn replace(model: &Model) -> Markup {
+    let text = &TEXT.handover.replace;
+    let report = model.report();
+    let numbers = Dimension::ALL.iter().filter_map(|d| report.numbers.ordered(*d));
+    let unit = model.order.survey.unit;
+    let line: Vec<String> = numbers.map(|number| number.text(unit)).collect();
+    html! {
+        div.summary #replace tabindex="-1" role="group" aria-labelledby="replace-question" {
+            h2 #replace-question { (text.question) }
+            p { ((text.lost)(&line.join(" × "))) }
+            div.actions {
+                (parts::button(&Action::Replace, text.yes))
+                (parts::button(&Action::Keep, text.no))
             }
         }
     }
@@ -76,7 +97,7 @@ fn particulars(order: &Order) -> Markup {
 }
 
 /// The day as ISO 8601 writes it: the one form that no language reads differently.
-fn day(date: Date) -> String {
+pub(super) fn day(date: Date) -> String {
     let two = |n: u8| if n < 10 { format!("0{n}") } else { n.to_string() };
     [date.year.to_string(), two(date.month), two(date.day)].join("-")
 }

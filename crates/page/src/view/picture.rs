@@ -26,7 +26,15 @@ pub(super) fn residuals(scene: Scene<'_>, shown: &[Residual]) -> Markup {
 
 /// The order's own drawing: rear and section, with the four numbers large.
 pub(super) fn order(scene: Scene<'_>) -> Markup {
-    let sheet = Sheet { id: "order", speaker: scene.model.speaker() };
-    let svg = hangtrue_draw::order(sheet, &scene.model.order.survey, &scene.report.numbers);
-    html! { figure.picture.order { (PreEscaped(svg)) } }
+    html! { figure.picture.order { (drawn(scene, "order")) } }
+}
+
+/// The same for the print sheet.
+pub(super) fn paper(scene: Scene<'_>) -> Markup {
+    html! { figure { (drawn(scene, "paper")) } }
+}
+
+fn drawn(scene: Scene<'_>, id: &str) -> Markup {
+    let sheet = Sheet { id, speaker: scene.model.speaker() };
+    PreEscaped(hangtrue_draw::order(sheet, &scene.model.order.survey, &scene.report.numbers))
 }

@@ -1,6 +1,6 @@
 //! The order and its link.
 
-use super::{Scene, judge, order, parts, picture};
+use super::{Scene, judge, order, parts, picture, print};
 use crate::event::Action;
 use crate::step::Step;
 use crate::text::TEXT;
@@ -33,6 +33,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             }
             p { (parts::quiet(&Action::Restart.code(), TEXT.button.restart)) }
         }
+        @if ready { (print::sheet(scene, &model.sent(scene.report.verdict))) }
     }
 }
 
@@ -61,7 +62,7 @@ fn link(scene: Scene<'_>) -> Markup {
             p.hint role="status" {
                 @match model.copied {
                     Some(true) => (text.copied),
-                    Some(false) => (text.not_copied),
+                    Some(false) => (TEXT.handover.by_hand),
                     None => {},
                 }
             }
