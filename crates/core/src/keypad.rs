@@ -25,7 +25,7 @@ pub fn nudge(text: &str, unit: Unit, by: Length) -> Option<String> {
 
 /// As a person types it: without the unit where the field's own is meant.
 fn typed(length: Length, unit: Unit) -> String {
-    let text = length.text(unit);
+    let text = length.canonical(unit);
     let bare = text.strip_suffix(unit.key()).map(str::trim_end);
     match bare {
         Some(bare) if read(bare, unit) == Ok(length) => bare.to_owned(),

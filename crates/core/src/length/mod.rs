@@ -1,10 +1,22 @@
 //! A length as a tape gives it: exact, and written as it was typed.
 
+mod amount;
+mod fold;
+mod mend;
+mod number;
 mod parse;
 mod print;
+mod refuse;
+mod scan;
+mod unit;
+mod words;
 
-pub use parse::{ReadError, ReadErrorKind, Suggestion, read};
+pub use parse::{Reading, read, read_in};
 pub use print::Style;
+pub use refuse::{ReadError, ReadErrorKind, Suggestion};
+pub use unit::Unit;
+
+use refuse::Refusal;
 
 use core::ops::{Add, AddAssign, Neg, Sub, SubAssign};
 
@@ -154,51 +166,5 @@ impl Neg for Length {
     type Output = Self;
     fn neg(self) -> Self {
         Self(self.0.saturating_neg())
-    }
-}
-
-/// The unit of a field: what a bare number means, and how numbers are written back.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Unit {
-    /// Inches and sixteenths.
-    #[default]
-    Inch,
-    /// Millimetres.
-    Millimetre,
-}
-
-impl Unit {
-    /// The step an order is rounded to in this unit: 1/16 in or 1 mm.
-    #[must_use]
-    pub const fn step(self) -> Length {
-        match self {
-            Self::Inch => Length::SIXTEENTH,
-            Self::Millimetre => Length::MILLIMETRE,
-        }
-    }
-    /// The unit's short name in files: `in` or `mm`.
-    #[must_use]
-    pub const fn key(self) -> &'static str {
-        match self {
-            Self::Inch => "in",
-            Self::Millimetre => "mm",
-        }
-    }
-    /// The unit of a short name.
-    #[must_use]
-    pub fn from_key(key: &str) -> Option<Self> {
-        match key {
-            "in" => Some(Self::Inch),
-            "mm" => Some(Self::Millimetre),
-            _ => None,
-        }
-    }
-    /// The other one, for the echo in both units.
-    #[must_use]
-    pub const fn other(self) -> Self {
-        match self {
-            Self::Inch => Self::Millimetre,
-            Self::Millimetre => Self::Inch,
-        }
     }
 }

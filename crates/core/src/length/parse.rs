@@ -1,57 +1,236 @@
-//! Text to a length.
+//! Tokens to a length: amounts and the units between them.
 
-use super::{Length, Unit};
+use super::amount::{Amount, Place, amount};
+use super::fold::{LONGEST, Unseen, fold};
+use super::number::{Number, slash_restored, times};
+use super::scan::{Token, scan};
+use super::unit::Measure;
+use super::words::{self, Vocabulary};
+use super::{Length, ReadError, ReadErrorKind, Refusal, Unit, mend};
+use crate::say::Language;
 
-/// Why a text is not a reading.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-#[non_exhaustive]
-pub enum ReadErrorKind {
-    /// Nothing was typed.
-    Empty,
-    /// Not understood.
-    Unknown,
+/// A length, and the unit it was written in.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Reading {
+    /// Its value.
+    pub length: Length,
+    /// Inches for feet and inches, millimetres for every metric unit.
+    pub unit: Unit,
 }
 
-impl ReadErrorKind {
-    /// The code in files.
+impl Reading {
+    /// What `text` says; a bare number takes `unit`, words of `language` are tried first.
+    ///
+    /// # Errors
+    /// Anything that is not exactly one length is refused with the reason.
+    pub fn of(text: &str, unit: Unit, language: Language) -> Result<Self, ReadError> {
+        read_once(text, unit, language)
+            .map_err(|refusal| mend::with_meanings(refusal, text, unit, language).into_error())
+    }
+
+    /// Written out canonically, exact, in the unit it was written in.
     #[must_use]
-    pub const fn code(self) -> &'static str {
-        match self {
-            Self::Empty => "empty",
-            Self::Unknown => "unknown",
-        }
+    pub fn canonical(self) -> String {
+        self.length.canonical(self.unit)
     }
 }
 
-/// A likely meaning of a refused text.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Suggestion {
-    /// What to type instead, canonical.
-    pub text: String,
-    /// Its value.
-    pub length: Length,
-}
-
-/// A refused text: why, and what was likely meant.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct ReadError {
-    /// Why.
-    pub kind: ReadErrorKind,
-    /// Likely meanings, likeliest first; never applied by themselves.
-    pub suggestions: Vec<Suggestion>,
-}
-
-/// Reads `text`; a bare number takes `unit`.
+/// Reads `text`; a bare number takes `unit`. Words of every language are known.
 ///
 /// # Errors
 /// Anything that is not exactly one length is refused with the reason.
 pub fn read(text: &str, unit: Unit) -> Result<Length, ReadError> {
-    let refuse = |kind| ReadError { kind, suggestions: Vec::new() };
-    let n: i64 = text.trim().parse().map_err(|_| {
-        refuse(if text.trim().is_empty() { ReadErrorKind::Empty } else { ReadErrorKind::Unknown })
-    })?;
-    Ok(match unit {
-        Unit::Inch => Length::from_inches(n),
-        Unit::Millimetre => Length::from_mm(n),
+    read_in(text, unit, Language::English)
+}
+
+/// Reads `text`; a bare number takes `unit`. Words of `language` are tried first.
+///
+/// # Errors
+/// Anything that is not exactly one length is refused with the reason.
+pub fn read_in(text: &str, unit: Unit, language: Language) -> Result<Length, ReadError> {
+    Reading::of(text, unit, language).map(|reading| reading.length)
+}
+
+/// [`Reading::of`] without looking for what a refused text may mean.
+fn read_once(text: &str, unit: Unit, language: Language) -> Result<Reading, Refusal> {
+    if text.len() > LONGEST {
+        return Err(ReadErrorKind::TooLong.into());
+    }
+    if text.trim().is_empty() {
+        return Err(ReadErrorKind::Empty.into());
+    }
+    read_folded(&fold(text, Unseen::Refuse)?, unit, language)
+}
+
+/// Reads a folded text with the first vocabulary that knows its words.
+pub(super) fn read_folded(
+    folded: &str,
+    unit: Unit,
+    language: Language,
+) -> Result<Reading, Refusal> {
+    let mut first = None;
+    for vocabulary in words::in_order(language) {
+        match scan(folded, vocabulary)
+            .map_err(Refusal::from)
+            .and_then(|t| parse(&t, unit, vocabulary))
+        {
+            Err(refusal) if refusal.kind == ReadErrorKind::Unknown => {
+                first.get_or_insert(refusal);
+            }
+            answer => return answer,
+        }
+    }
+    Err(first.unwrap_or(ReadErrorKind::Unknown.into()))
+}
+
+fn parse(tokens: &[Token<'_>], unit: Unit, vocabulary: &Vocabulary) -> Result<Reading, Refusal> {
+    if tokens.first() == Some(&Token::Dash) {
+        return Err(ReadErrorKind::Negative.into());
+    }
+    let (run, mark, rest) = cut(tokens);
+    let measure = mark.and_then(Token::measure).unwrap_or(unit.measure());
+    let place = Place { measure, said: mark.is_some(), follows: false, vocabulary };
+    let length = if measure == Measure::Foot {
+        let feet = feet(amount(run, place)?)?;
+        let by_word = matches!(mark, Some(Token::Word(_)));
+        inches_behind(feet, by_word, rest, place)?
+    } else {
+        let amount = amount(run, place)?;
+        fraction_behind(amount, rest, place)?
+    };
+    Ok(Reading { length, unit: measure.unit() })
+}
+
+/// The tokens before the first unit, that unit, and those behind it.
+fn cut<'r, 't>(tokens: &'r [Token<'t>]) -> (&'r [Token<'t>], Option<Token<'t>>, &'r [Token<'t>]) {
+    let at = tokens.iter().position(|t| t.measure().is_some()).unwrap_or(tokens.len());
+    let (run, rest) = tokens.split_at_checked(at).unwrap_or((tokens, &[]));
+    match rest {
+        [mark, rest @ ..] => (run, Some(*mark), rest),
+        [] => (run, None, rest),
+    }
+}
+
+/// Whole feet; anything else is asked.
+fn feet(amount: Amount) -> Result<Length, Refusal> {
+    let Amount { number, fraction } = amount;
+    let number = number.unwrap_or_default();
+    let feet = times(number.whole, Measure::Foot)?;
+    if let Some((over, under)) = fraction {
+        return Err(fraction_of_foot(feet, over, under));
+    }
+    if number.is_whole() {
+        return Ok(feet);
+    }
+    let mut refusal = Refusal::from(ReadErrorKind::DecimalFeet);
+    // The digits behind the point as inches: 8.6 as 8 ft 6 in, 8.10 as 8 ft 10 in.
+    if let Some(inches) = number.part_as_inches() {
+        refusal = refusal.or_feet(feet + Length::from_inches(inches));
+    }
+    Err(match number.length(Measure::Foot) {
+        Ok(length) => refusal.or_feet(length),
+        Err(_) => refusal,
     })
+}
+
+/// Half of a foot is 6 in, and half an inch may be meant.
+fn fraction_of_foot(feet: Length, over: u64, under: u64) -> Refusal {
+    let refusal = Refusal::from(ReadErrorKind::FractionOfFoot);
+    let both = [Measure::Foot, Measure::Inch].map(|measure| {
+        let part = Amount { number: None, fraction: Some((over, under)) };
+        part.length(measure, true).map(|part| feet + part)
+    });
+    both.into_iter().flatten().fold(refusal, Refusal::or_feet)
+}
+
+/// The inches behind the feet.
+fn inches_behind(
+    feet: Length,
+    by_word: bool,
+    rest: &[Token<'_>],
+    place: Place<'_>,
+) -> Result<Length, Refusal> {
+    if rest.is_empty() {
+        return Ok(feet);
+    }
+    let (run, mark, behind) = cut(rest);
+    let said = mark.is_some();
+    let place = Place { measure: Measure::Inch, said, follows: true, ..place };
+    match mark.and_then(Token::measure) {
+        None | Some(Measure::Inch) => {}
+        Some(Measure::Foot) => {
+            let refusal = Refusal::from(ReadErrorKind::RepeatedUnit);
+            let inches =
+                amount(run, place).and_then(|amount| amount.length(place.measure, place.said));
+            return Err(match inches {
+                Ok(inches) if behind.is_empty() => refusal.or_feet(feet + inches),
+                _ => refusal,
+            });
+        }
+        Some(_) => return Err(ReadErrorKind::MixedUnits.into()),
+    }
+    let inches = amount(run, place).map_err(|refusal| refusal.after_feet(feet))?;
+    if let Amount { number: None, fraction: Some((over, under)) } = inches
+        && by_word
+        && !said
+    {
+        return Err(fraction_of_foot(feet, over, under));
+    }
+    let whole = inches.fraction.is_none();
+    let inches =
+        fraction_behind(inches, behind, place).map_err(|refusal| refusal.after_feet(feet))?;
+    let length = feet.nm().checked_add(inches.nm()).ok_or(ReadErrorKind::OutOfRange)?;
+    if inches < Length::FOOT {
+        return Ok(Length::from_nm(length));
+    }
+    let refusal = Refusal::from(ReadErrorKind::InchesPastFoot).or_feet(Length::from_nm(length));
+    Err(match run {
+        [.., Token::Digits(raw)] if whole => {
+            slash_restored(raw).fold(refusal, |refusal, part| refusal.or_feet(feet + part))
+        }
+        _ => refusal,
+    })
+}
+
+/// What may stand behind a whole number and its unit: a fraction of that unit, as
+/// in `96 inches and a quarter`.
+fn fraction_behind(base: Amount, rest: &[Token<'_>], place: Place<'_>) -> Result<Length, Refusal> {
+    if rest.is_empty() {
+        return base.length(place.measure, place.said);
+    }
+    let (run, mark, behind) = cut(rest);
+    let measure = mark.and_then(Token::measure).unwrap_or(place.measure);
+    let length = base.length(place.measure, place.said)?;
+    let (mixed, metric) = (measure != place.measure, place.measure.is_metric());
+    let place = Place { measure, said: mark.is_some(), follows: true, ..place };
+    if mixed || !behind.is_empty() {
+        let refusal = Refusal::from(ReadErrorKind::MixedUnits);
+        // `2 m 445 mm` has only one meaning, but no tape is read so.
+        let metric = metric && measure.is_metric() && behind.is_empty();
+        return Err(match amount(run, place).and_then(|a| a.length(measure, true)) {
+            Ok(more) if metric && more < length => refusal.or(length + more, Unit::Millimetre),
+            _ => refusal,
+        });
+    }
+    let more = amount(run, place).map_err(|refusal| refusal.plus(length))?;
+    let whole = base.number.is_some_and(Number::is_whole) && base.fraction.is_none();
+    if more.number.is_none() && whole {
+        let part =
+            more.length(place.measure, place.said).map_err(|refusal| refusal.plus(length))?;
+        return Ok(length + part);
+    }
+    if mark.is_some() {
+        return Err(ReadErrorKind::RepeatedUnit.into());
+    }
+    if let [.., Token::Digits(raw)] = run
+        && whole
+        && measure == Measure::Inch
+    {
+        let parts = slash_restored(raw).map(|part| length + part);
+        let refusal = Refusal::from(ReadErrorKind::LostSlash).or_all(parts, Unit::Inch);
+        if refusal.has_meanings() {
+            return Err(refusal);
+        }
+    }
+    Err(ReadErrorKind::LostMark.into())
 }

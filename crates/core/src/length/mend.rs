@@ -1,0 +1,130 @@
+//! What a refused text may mean, found by mending the text and reading it again.
+
+use super::fold::{MINUS, Unseen, fold};
+use super::parse::read_folded;
+use super::{ReadErrorKind, Refusal, Unit};
+use crate::say::Language;
+
+/// `refusal` with the meanings that mending `text` brings, where it has none.
+pub(super) fn with_meanings(
+    refusal: Refusal,
+    text: &str,
+    unit: Unit,
+    language: Language,
+) -> Refusal {
+    use ReadErrorKind as Kind;
+    let kind = refusal.kind;
+    if refusal.has_meanings() || matches!(kind, Kind::TooLong | Kind::Empty) {
+        return refusal;
+    }
+    let Ok(folded) = fold(text, Unseen::Drop) else { return refusal };
+    let mends: &[fn(&str) -> Option<String>] = match kind {
+        Kind::ControlCharacter | Kind::DirectionMark | Kind::HiddenCharacter => &[as_it_is],
+        Kind::Negative => &[without_minus],
+        Kind::PlusSign => &[|text| Some(text.replace('+', " "))],
+        Kind::Approximate => &[without_hedges],
+        Kind::Unknown | Kind::LostDigits => &[slashes_turned, letters_to_digits, misheard, one_of],
+        _ => &[],
+    };
+    mends.iter().filter_map(|mend| mend(&folded)).fold(
+        refusal,
+        |refusal, mended| match read_folded(&mended, unit, language) {
+            Ok(reading) => refusal.or(reading.length, reading.unit),
+            Err(_) => refusal,
+        },
+    )
+}
+
+fn as_it_is(text: &str) -> Option<String> {
+    Some(text.to_owned())
+}
+
+/// `-4` as 4; a typographic minus between inches and fraction as a space.
+fn without_minus(text: &str) -> Option<String> {
+    let text = text.replace(MINUS, " ");
+    let text = text.trim_start().trim_start_matches('-');
+    let text = ["minus ", "negative "].iter().fold(text, |t, word| t.trim_start_matches(word));
+    Some(text.to_owned())
+}
+
+/// `96 1/4?` as 96 1/4.
+fn without_hedges(text: &str) -> Option<String> {
+    const HEDGES: [&str; 17] = [
+        "about",
+        "almost",
+        "approx",
+        "approximately",
+        "around",
+        "heavy",
+        "just",
+        "maybe",
+        "nearly",
+        "over",
+        "plus",
+        "roughly",
+        "scant",
+        "shy",
+        "strong",
+        "under",
+        "a little",
+    ];
+    let bare = text.replace(['~', '?', '<', '>'], " ");
+    Some(words_replaced(&bare, |word| if HEDGES.contains(&word) { Some("") } else { None }))
+}
+
+/// `96 1\4`.
+fn slashes_turned(text: &str) -> Option<String> {
+    text.contains(['\\', '|']).then(|| text.replace(['\\', '|'], "/"))
+}
+
+/// `9O` and `l/4`: a letter O or L among digits.
+fn letters_to_digits(text: &str) -> Option<String> {
+    let bytes = text.as_bytes();
+    let numeric = |at: Option<usize>| {
+        at.and_then(|at| bytes.get(at)).is_some_and(|b| b.is_ascii_digit() || *b == b'/')
+    };
+    let mended: String = text
+        .char_indices()
+        .map(|(at, c)| match c {
+            _ if !numeric(at.checked_sub(1)) && !numeric(at.checked_add(1)) => c,
+            'o' => '0',
+            'l' | 'i' => '1',
+            _ => c,
+        })
+        .collect();
+    (mended != text).then_some(mended)
+}
+
+/// Dictation: `ninety six and for sixteenths`.
+fn misheard(text: &str) -> Option<String> {
+    let mended = words_replaced(text, |word| {
+        Some(match word {
+            "to" | "too" => "two",
+            "for" | "fore" => "four",
+            "ate" => "eight",
+            "won" => "one",
+            "sicks" => "six",
+            "tree" | "free" => "three",
+            "forth" => "fourth",
+            "forths" => "fourths",
+            _ => return None,
+        })
+    });
+    (mended != text).then_some(mended)
+}
+
+/// `inch and a quarter`.
+fn one_of(text: &str) -> Option<String> {
+    text.trim_start().starts_with(|c: char| c.is_ascii_lowercase()).then(|| ["a ", text].concat())
+}
+
+fn words_replaced(text: &str, by: impl Fn(&str) -> Option<&'static str>) -> String {
+    let mut mended = String::with_capacity(text.len());
+    for (n, word) in text.split(' ').enumerate() {
+        if n > 0 {
+            mended.push(' ');
+        }
+        mended.push_str(by(word).unwrap_or(word));
+    }
+    mended
+}
