@@ -1,0 +1,90 @@
+//! Every picture against a whole file in `tests/goldens/draw`, one element a line.
+//! `HANGTRUE_BLESS=1 cargo test -p hangtrue-draw` writes them anew; look at the difference.
+
+#![allow(clippy::unwrap_used)]
+
+mod support;
+
+use std::collections::BTreeSet;
+use std::fs;
+use std::path::{Path, PathBuf};
+use support::look::look;
+
+fn folder() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/goldens/draw")
+}
+
+/// One element a line, indented by depth; a text stays on the line of its element.
+/// The stylesheet is named, so a golden opened in a browser looks as on the page.
+fn pretty(svg: &str) -> String {
+    let mut out = String::from("<?xml-stylesheet href=\"../../../web/style/drawing.css\"?>\n");
+    let mut depth = 0_usize;
+    let mut rest = svg;
+    while let Some(end) = rest.find('>') {
+        let (tag, after) = rest.split_at(end + 1);
+        let start = tag.find('<').unwrap();
+        let (text, tag) = tag.split_at(start);
+        let closes = tag.starts_with("</");
+        if closes {
+            depth -= 1;
+        }
+        out.push_str(text);
+        if text.is_empty() && !(closes && out.ends_with('>')) {
+            out.push_str(if out.ends_with('\n') { "" } else { "\n" });
+            out.push_str(&"  ".repeat(depth));
+        } else if text.is_empty() {
+            out.push('\n');
+            out.push_str(&"  ".repeat(depth));
+        }
+        out.push_str(tag);
+        if !closes && !tag.ends_with("/>") {
+            depth += 1;
+        }
+        rest = after;
+    }
+    assert_eq!((depth, rest), (0, ""));
+    out.push('\n');
+    out
+}
+
+#[test]
+fn pictures_are_as_reviewed() {
+    let bless = std::env::var_os("HANGTRUE_BLESS").is_some();
+    let folder = folder();
+    let mut names = BTreeSet::new();
+    let mut differing = Vec::new();
+    for (name, svg) in support::goldens() {
+        let file = format!("{name}.svg");
+        let path = folder.join(&file);
+        let drawn = pretty(&svg);
+        if bless {
+            fs::write(&path, &drawn).unwrap();
+        } else if fs::read_to_string(&path).ok().as_deref() != Some(drawn.as_str()) {
+            differing.push(file.clone());
+        }
+        assert!(names.insert(file), "two goldens are called {name}");
+    }
+    for entry in fs::read_dir(&folder).unwrap() {
+        let entry = entry.unwrap();
+        let file = entry.file_name().into_string().unwrap();
+        if !names.contains(&file) {
+            if bless {
+                fs::remove_file(entry.path()).unwrap();
+            } else {
+                differing.push(format!("{file} (no longer drawn)"));
+            }
+        }
+    }
+    assert!(
+        differing.is_empty(),
+        "differs from tests/goldens/draw: {differing:?}; if meant, bless with HANGTRUE_BLESS=1"
+    );
+}
+#[test]
+fn goldens_stay_inside_and_no_words_lie_on_each_other() {
+    for (name, svg) in support::goldens() {
+        let look = look(&svg, name);
+        assert!(look.outside().is_empty(), "{name}: {:#?}", look.outside());
+        assert!(look.overlaps().is_empty(), "{name}: {:?}", look.overlaps());
+    }
+}
