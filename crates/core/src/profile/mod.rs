@@ -30,6 +30,12 @@ use crate::spot::Spot;
 /// The question under which an order keeps the chosen door line.
 pub const DOOR: &str = "door";
 
+/// Whether `key` is one that an order needs for itself.
+#[must_use]
+pub fn is_key_taken(key: &str) -> bool {
+    key == DOOR
+}
+
 /// How an ordered number is taken from several readings.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
 pub enum Take {

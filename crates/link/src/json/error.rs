@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use super::Id;
+use super::profile::ProfileFault;
 use hangtrue_core::say::Language;
 
 /// What a JSON value is.
@@ -23,11 +24,13 @@ pub enum NodeKind {
 }
 
 /// What is wrong.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum Fault {
     /// Not JSON at all.
     NotJson {
-        /// Where it breaks, counted in bytes from 1.
+        /// The line where it breaks, from 1.
+        line: usize,
+        /// Where in the line, counted in bytes from 1.
         column: usize,
         /// What the JSON reader says, in English.
         reason: String,
@@ -79,6 +82,8 @@ pub enum Fault {
         /// What it can be.
         known: Vec<&'static str>,
     },
+    /// What only a profile can have wrong.
+    Profile(ProfileFault),
 }
 
 impl Fault {
@@ -94,12 +99,13 @@ impl Fault {
             Self::Twice { .. } => "double-key",
             Self::Unknown { .. } => "unknown-key",
             Self::Choice { .. } => "unknown-value",
+            Self::Profile(fault) => fault.code(),
         }
     }
 }
 
 /// What is wrong with a file, and where in it.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct FileError {
     /// The place as a path of keys, `readings.width.low`; empty for the whole.
     pub place: String,

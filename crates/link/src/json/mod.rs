@@ -8,6 +8,7 @@ mod answer;
 mod error;
 mod id;
 mod node;
+pub mod profile;
 mod survey;
 mod walk;
 

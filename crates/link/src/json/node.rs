@@ -34,7 +34,10 @@ impl<'a> Node<'a> {
             // "expected value at line 1 column 5": the place stands in its own field.
             let full = error.to_string();
             let reason = full.split(" at line ").next().unwrap_or(&full).to_owned();
-            FileError::new(String::new(), Fault::NotJson { column: error.column(), reason })
+            FileError::new(
+                String::new(),
+                Fault::NotJson { line: error.line(), column: error.column(), reason },
+            )
         })
     }
 

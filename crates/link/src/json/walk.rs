@@ -47,8 +47,8 @@ impl<'n, 'a> At<'n, 'a> {
         }
     }
 
-    pub(super) fn error(&self, fault: Fault) -> FileError {
-        FileError::new(self.place(), fault)
+    pub(super) fn error(&self, fault: impl Into<Fault>) -> FileError {
+        FileError::new(self.place(), fault.into())
     }
 
     fn expects(&self, expected: NodeKind) -> FileError {

@@ -31,11 +31,20 @@ pub fn encode(language: Language, error: EncodeError) -> Advice {
     }
 }
 
-/// What is wrong with a file, and where.
+/// What is wrong with a line of surveys, and where.
 #[cfg(feature = "json")]
 #[must_use]
 pub fn file(language: Language, error: &crate::json::FileError) -> String {
     match language {
         Language::English => en::file::say(error),
+    }
+}
+
+/// What is wrong with a profile, and where.
+#[cfg(feature = "json")]
+#[must_use]
+pub fn profile(language: Language, error: &crate::json::FileError) -> String {
+    match language {
+        Language::English => en::profile::say(error),
     }
 }

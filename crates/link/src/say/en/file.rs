@@ -5,12 +5,19 @@ use crate::json::{Fault, FileError, NodeKind};
 pub(crate) fn say(error: &FileError) -> String {
     let place = if error.place.is_empty() { "The survey" } else { error.place.as_str() };
     match &error.fault {
-        Fault::NotJson { column, reason } => {
+        Fault::NotJson { column, reason, .. } => {
             format!("This line is not JSON: {reason} at column {column}.")
         }
         Fault::TooLong { most } => {
             format!("This line is longer than {most} bytes. Write one survey a line.")
         }
+        fault => of(place, fault),
+    }
+}
+
+/// What is wrong at `place`.
+pub(super) fn of(place: &str, fault: &Fault) -> String {
+    match fault {
         Fault::Kind { expected, found } => {
             format!("{place} is {}; {} is expected.", kind(*found), kind(*expected))
         }
@@ -31,6 +38,10 @@ pub(crate) fn say(error: &FileError) -> String {
         Fault::Choice { found, known } => {
             format!("{place} is \"{found}\". It can be: {}.", list(known))
         }
+        Fault::Profile(fault) => super::profile::of(place, fault),
+        // Said of the whole file, by its own name for itself.
+        Fault::NotJson { reason, .. } => format!("{place} is not JSON: {reason}."),
+        Fault::TooLong { most } => format!("{place} is longer than {most} bytes."),
     }
 }
 

@@ -3,3 +3,5 @@
 #[cfg(feature = "json")]
 pub(super) mod file;
 pub(super) mod link;
+#[cfg(feature = "json")]
+pub(super) mod profile;
