@@ -1,4 +1,92 @@
 //! A length as a tape gives it: exact, and written as it was typed.
+//!
+//! # Reading
+//!
+//! A reading is whole numbers, decimals and fractions of inches, with or without feet
+//! before them, or a number of millimetres, centimetres or metres; in digits, in words,
+//! or in both. A unit that is written wins over the field's. Stray spaces, dashes
+//! between inches and fraction, and every kind of quotation mark and prime are fine.
+//!
+//! ```
+//! use hangtrue_core::length::{Length, Unit, read};
+//!
+//! let accepted = [
+//!     ("96", 96 * 64),
+//!     ("96.25", 96 * 64 + 16),
+//!     ("96,25", 96 * 64 + 16),
+//!     ("96 1/4", 96 * 64 + 16),
+//!     ("96-1/4\"", 96 * 64 + 16),
+//!     ("96 ¼ in", 96 * 64 + 16),
+//!     ("96 1⁄4", 96 * 64 + 16),
+//!     ("8' 0 1/4\"", 96 * 64 + 16),
+//!     ("8'-0 1/4\"", 96 * 64 + 16),
+//!     ("8’ 0¼”", 96 * 64 + 16),
+//!     ("8 ft 1/4 in", 96 * 64 + 16),
+//!     ("ninety six and a quarter", 96 * 64 + 16),
+//!     ("eight foot and a quarter inch", 96 * 64 + 16),
+//!     ("a half", 32),
+//!     ("2438.4 mm", 96 * 64),
+//!     ("2 438,4 mm", 96 * 64),
+//!     ("243.84 cm", 96 * 64),
+//!     ("2,4384 m", 96 * 64),
+//!     ("nineteen point oh five millimeters", 48),
+//! ];
+//! for (text, sixty_fourths) in accepted {
+//!     assert_eq!(read(text, Unit::Inch), Ok(Length::from_sixty_fourths(sixty_fourths)), "{text}");
+//! }
+//! ```
+//!
+//! Everything else is refused with a reason, and where a likely meaning can be seen it
+//! is offered, never taken:
+//!
+//! ```
+//! use hangtrue_core::length::{Unit, read};
+//!
+//! let refused: [(&str, &str, &[&str]); 16] = [
+//!     ("", "empty", &[]),
+//!     ("961/4", "lost-space", &["96 1/4 in"]),
+//!     ("96 14", "lost-slash", &["96 1/4 in"]),
+//!     ("8 6", "lost-mark", &["8 ft 6 in"]),
+//!     ("96.", "lost-digits", &["96 in"]),
+//!     ("96 5/4", "top-heavy", &["97 1/4 in"]),
+//!     ("96 1/3", "not-on-tape", &["96 5/16 in", "96 3/8 in"]),
+//!     ("96 1/0", "zero-denominator", &[]),
+//!     ("8' 13\"", "inches-past-foot", &["9 ft 1 in"]),
+//!     ("8.6'", "decimal-feet", &["8 ft 6 in", "8 ft 7.2 in"]),
+//!     ("1,234", "thousands-or-decimal", &["1234 in", "1.2340 in"]),
+//!     ("96..5", "two-points", &["96 1/2 in"]),
+//!     ("-4", "negative", &["4 in"]),
+//!     ("1e3", "exponent", &[]),
+//!     ("96 in 2 mm", "mixed-units", &[]),
+//!     ("about 96", "approximate", &["96 in"]),
+//! ];
+//! for (text, code, offers) in refused {
+//!     let error = read(text, Unit::Inch).unwrap_err();
+//!     let offered: Vec<&str> = error.suggestions.iter().map(|s| s.text.as_str()).collect();
+//!     assert_eq!((error.kind.code(), &*offered), (code, offers), "{text}");
+//! }
+//! ```
+//!
+//! What was decided where more than one way was open:
+//!
+//! * A decimal is read when it is a whole number of nanometres, and refused when it is
+//!   not: nothing is rounded. Five decimals of an inch always are, a sixth may be.
+//! * A point or comma with three digits behind it and one to three before may part
+//!   thousands: asked, but for metres and for eighths of an inch behind a point.
+//! * A fraction of an inch has a mark on a tape (2, 4, 8, 16, 32, 64 under it); it need
+//!   not be reduced. A fraction of a metric unit comes out at a whole 0.1 mm.
+//! * A part of a foot (`8.6'`, `8 1/2 ft`) is always asked.
+//! * `96.` and `96+` are asked: digits may be lost, and a plus says the mark was not met.
+//! * Two figures said one after the other (`eight six`) are asked in a field for inches.
+//!
+//! The way through: `fold` to plain letters, `scan` to tokens, `parse` cuts at the
+//! units, `amount` reads what stands between them, `words` holds the languages;
+//! `mend` looks for what a refused text may mean.
+//!
+//! # Writing
+//!
+//! [`Length::canonical`] is exact and reads back; [`Length::text`] is for sentences and
+//! marks what it had to round with `≈`; [`Style`] lists the spellings people use.
 
 mod amount;
 mod fold;
@@ -7,6 +95,7 @@ mod number;
 mod parse;
 mod print;
 mod refuse;
+mod resolution;
 mod scan;
 mod unit;
 mod words;
@@ -14,6 +103,7 @@ mod words;
 pub use parse::{Reading, read, read_in};
 pub use print::Style;
 pub use refuse::{ReadError, ReadErrorKind, Suggestion};
+pub use resolution::resolution_of;
 pub use unit::Unit;
 
 use refuse::Refusal;

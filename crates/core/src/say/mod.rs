@@ -8,7 +8,9 @@ mod because;
 mod en;
 mod figure;
 mod judge;
+mod reading;
 mod rule;
+mod spoken;
 
 pub use answer::AnswerSays;
 pub use because::Because;

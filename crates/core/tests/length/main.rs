@@ -4,3 +4,5 @@ mod accepted;
 mod arbitrary;
 mod refused;
 mod round_trip;
+mod sentences;
+mod spoken;

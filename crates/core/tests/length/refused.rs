@@ -229,7 +229,7 @@ fn words() {
             ("eight six and a half", "two-meanings", &["86 1/2 in", "8 ft 6 1/2 in"]),
             ("ninety six fourteen", "two-meanings", &["96 1/4 in", "9614 mm"]),
             ("twenty four forty five", "two-meanings", &["2445 mm"]),
-            ("twenty three sixteenths", "lost-space", &["20 3/16 in"]),
+            ("twenty three sixteenths", "two-meanings", &["20 3/16 in"]),
             ("inch and a quarter", "unknown", &["1 1/4 in"]),
             ("ninety six and for sixteenths", "unknown", &["96 1/4 in"]),
             ("ninety six and", "unknown", &[]),

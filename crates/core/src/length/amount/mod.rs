@@ -1,0 +1,136 @@
+//! One number with its fraction: the tokens between two units.
+
+mod named;
+mod several;
+mod slashed;
+mod spoken;
+
+use super::number::{self, Number, neighbours, on_inch_tape, sixty_fourths, times};
+use super::scan::Token;
+use super::unit::Measure;
+use super::words::{Vocabulary, Word};
+use super::{Length, ReadErrorKind, Refusal, Unit};
+
+/// Where an amount stands.
+#[derive(Clone, Copy)]
+pub(super) struct Place<'v> {
+    /// The unit it is in.
+    pub(super) measure: Measure,
+    /// That unit was written behind it.
+    pub(super) said: bool,
+    /// Feet, or a whole number with its unit, stand before it.
+    pub(super) follows: bool,
+    pub(super) vocabulary: &'v Vocabulary,
+}
+
+impl Place<'_> {
+    fn unit(self) -> Unit {
+        self.measure.unit()
+    }
+}
+
+/// A number, a fraction, or both.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) struct Amount {
+    pub(super) number: Option<Number>,
+    /// Numerator and denominator, as read; nothing has been checked.
+    pub(super) fraction: Option<(u64, u64)>,
+}
+
+/// What the tokens of `run` say.
+pub(super) fn amount(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refusal> {
+    let run = trimmed(run, place);
+    if run.contains(&Token::Slash) {
+        return slashed::slashed(run, place);
+    }
+    match run {
+        [] => Err(ReadErrorKind::Unknown.into()),
+        [.., Token::Word(Word::Part(..) | Word::Ordinal(..))] => {
+            named::named(&spoken::words(run)?, place)
+        }
+        _ => Ok(Amount { number: Some(whole(run, place)?), fraction: None }),
+    }
+}
+
+impl Amount {
+    /// Its exact value. Feet take no fraction here: see `parse`.
+    pub(super) fn length(self, measure: Measure, said: bool) -> Result<Length, Refusal> {
+        let unit = measure.unit();
+        let base = self.number.unwrap_or_default().length(measure)?;
+        let Some((over, under)) = self.fraction else { return Ok(base) };
+        if self.number.is_some_and(|n| !n.is_whole()) {
+            return Err(ReadErrorKind::DecimalAndFraction.into());
+        }
+        if under == 0 {
+            return Err(ReadErrorKind::ZeroDenominator.into());
+        }
+        let part = times(over, measure)?;
+        let under_nm = i64::try_from(under).unwrap_or(i64::MAX);
+        let (nm, left) = (part.nm() / under_nm, part.nm() % under_nm);
+        let sum = base + Length::from_nm(nm);
+        if over >= under {
+            let refusal = Refusal::from(ReadErrorKind::TopHeavy);
+            let sensible = left == 0 && on_inch_tape(under) && sum.nm() < i64::MAX;
+            return Err(if sensible { refusal.or(sum, unit) } else { refusal });
+        }
+        let on_tape = match unit {
+            Unit::Inch => on_inch_tape(under),
+            Unit::Millimetre => left == 0 && nm % Unit::Millimetre.finest().nm() == 0,
+        };
+        if on_tape {
+            return Ok(sum);
+        }
+        let refusal = Refusal::from(ReadErrorKind::NotOnTape);
+        // `96 1/4` in a field for millimetres was read on the inch side of the tape.
+        if measure == Measure::Millimetre && !said && on_inch_tape(under) {
+            let inches = self.number.unwrap_or_default().length(Measure::Inch)?;
+            return Err(refusal.or(inches + sixty_fourths(over, under), Unit::Inch));
+        }
+        Err(refusal.or_all(neighbours(sum, unit), unit))
+    }
+}
+
+/// Without what joins it to its neighbours: `and` before it, `of an` behind.
+fn trimmed<'r, 't>(run: &'r [Token<'t>], place: Place<'_>) -> &'r [Token<'t>] {
+    let mut run = run;
+    if place.follows
+        && let [Token::Word(Word::And) | Token::Dash | Token::Comma, rest @ ..] = run
+    {
+        run = rest;
+    }
+    if place.said {
+        // `96-inch`.
+        if let [rest @ .., Token::Dash] = run {
+            run = rest;
+        }
+        let mut short = run;
+        if let [rest @ .., Token::Word(Word::Article | Word::Number(1))] = short {
+            short = rest;
+        }
+        if let [rest @ .., Token::Word(Word::Of)] = short {
+            short = rest;
+        }
+        let behind_fraction = matches!(
+            short,
+            [.., Token::Word(Word::Part(..) | Word::Ordinal(..) | Word::Ending)]
+                | [.., Token::Slash, Token::Digits(_)]
+        );
+        if behind_fraction {
+            run = short;
+        }
+    }
+    run
+}
+
+/// The number that all of `run` makes up.
+fn whole(run: &[Token<'_>], place: Place<'_>) -> Result<Number, Refusal> {
+    match run {
+        [Token::Digits(raw)] => number::number(raw, place.measure),
+        [Token::Digits(_), ..]
+            if run.iter().all(|t| matches!(t, Token::Digits(_) | Token::Dash)) =>
+        {
+            several::several(run, place)
+        }
+        _ => spoken::number(&spoken::words(run)?, place),
+    }
+}

@@ -1,0 +1,74 @@
+//! A number in words.
+
+use super::Place;
+use super::several::feet_and;
+use crate::length::number::{self, Number, slash_restored, times};
+use crate::length::scan::Token;
+use crate::length::unit::Measure;
+use crate::length::words::Word;
+use crate::length::words::cardinal::{cardinal, concatenated};
+use crate::length::{ReadErrorKind, Refusal, Unit};
+
+/// The words of `run`; hyphens and commas between words say nothing.
+pub(super) fn words(run: &[Token<'_>]) -> Result<Vec<Word>, Refusal> {
+    let mut words = Vec::with_capacity(run.len());
+    for token in run {
+        match token {
+            Token::Word(word) => words.push(*word),
+            Token::Digits(raw) if raw.contains(['.', ',']) => {
+                return Err(ReadErrorKind::DecimalAndFraction.into());
+            }
+            Token::Digits(raw) => words.push(Word::Figure(number::digits(raw)?)),
+            Token::Dash | Token::Comma => {}
+            Token::Slash | Token::Mark(_) => return Err(ReadErrorKind::Unknown.into()),
+        }
+    }
+    Ok(words)
+}
+
+/// A number in words.
+pub(super) fn number(words: &[Word], place: Place<'_>) -> Result<Number, Refusal> {
+    let unknown = || Refusal::from(ReadErrorKind::Unknown);
+    if let Some(n) = cardinal(words, place.vocabulary) {
+        return Ok(Number::whole(n));
+    }
+    if let Some(at) = words.iter().position(|w| *w == Word::Point) {
+        let (before, after) = words.split_at_checked(at).ok_or_else(unknown)?;
+        let whole = match before {
+            [] => 0,
+            _ => cardinal(before, place.vocabulary)
+                .or_else(|| concatenated(before, place.vocabulary).map(|d| d.value))
+                .ok_or_else(unknown)?,
+        };
+        let decimals = after.get(1..).unwrap_or_default();
+        let decimals = concatenated(decimals, place.vocabulary).ok_or_else(unknown)?;
+        let padded = number::padded(decimals.value, decimals.places);
+        return Ok(Number::decimal(whole, &padded));
+    }
+    let digits = concatenated(words, place.vocabulary).ok_or_else(unknown)?;
+    let one_by_one = digits.groups == digits.places && digits.groups > 2;
+    if place.measure.is_metric() || one_by_one {
+        return Ok(Number::whole(digits.value));
+    }
+    // `eight six` is 86 in or 8 ft 6 in; `ninety six fourteen` lost its slash.
+    let refusal = Refusal::from(ReadErrorKind::TwoMeanings);
+    let refusal = match digits.pair {
+        Some((first, second)) => {
+            let inches = times(first, Measure::Inch)?;
+            let restored = number::padded(second, 1);
+            let slash = slash_restored(&restored).map(|part| inches + part);
+            let feet = feet_and(first, second, place);
+            let joined = times(digits.value, Measure::Inch)?;
+            if digits.places < 4 {
+                feet.into_iter().fold(refusal.or(joined, Unit::Inch), Refusal::or_feet)
+            } else {
+                feet.into_iter().fold(refusal.or_all(slash, Unit::Inch), Refusal::or_feet)
+            }
+        }
+        None => refusal,
+    };
+    if digits.places < 4 {
+        return Err(refusal);
+    }
+    Err(refusal.or(times(digits.value, Measure::Millimetre)?, Unit::Millimetre))
+}
