@@ -14,12 +14,16 @@
 
 pub mod alphabet;
 mod bits;
+pub mod code;
 mod envelope;
 mod error;
 mod find;
 #[cfg(feature = "json")]
 pub mod json;
+#[cfg(feature = "qr")]
+pub mod qr;
 pub mod say;
+pub mod share;
 mod url;
 mod v1;
 

@@ -2,7 +2,10 @@
 
 mod en;
 
-use hangtrue_core::say::Language;
+use hangtrue_core::Dimension;
+use hangtrue_core::check::Report;
+use hangtrue_core::order::Order;
+use hangtrue_core::say::{Language, Speaker};
 
 use crate::{EncodeError, LinkError};
 
@@ -46,5 +49,19 @@ pub fn file(language: Language, error: &crate::json::FileError) -> String {
 pub fn profile(language: Language, error: &crate::json::FileError) -> String {
     match language {
         Language::English => en::profile::say(error),
+    }
+}
+
+/// The short name of a number, plain ASCII, for one line.
+pub(crate) const fn short(language: Language, dimension: Dimension) -> &'static str {
+    match language {
+        Language::English => en::share::short(dimension),
+    }
+}
+
+/// The order as plain text.
+pub(crate) fn summary(order: &Order, report: &Report, link: &str, speaker: Speaker) -> String {
+    match speaker.language {
+        Language::English => en::share::summary(order, report, link, speaker),
     }
 }

@@ -5,3 +5,4 @@ pub(super) mod file;
 pub(super) mod link;
 #[cfg(feature = "json")]
 pub(super) mod profile;
+pub(super) mod share;

@@ -1,0 +1,129 @@
+//! An order as text: one line for a message, a summary for a mail, addresses that open
+//! the mail or message program.
+//!
+//! The one line is plain ASCII: a `¼` or a `″` would cut a text message from 160
+//! characters to 70.
+
+use hangtrue_core::Dimension;
+use hangtrue_core::check::Report;
+use hangtrue_core::order::Order;
+use hangtrue_core::say::Speaker;
+
+use crate::say;
+
+/// `W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in`; `?` for a number that is missing.
+#[must_use]
+pub fn line(report: &Report, speaker: Speaker) -> String {
+    let unit = speaker.unit.key();
+    let mut line = String::new();
+    for dimension in Dimension::ALL {
+        line.push_str(say::short(speaker.language, dimension));
+        line.push(' ');
+        match report.numbers.ordered(dimension) {
+            Some(length) => {
+                let text = length.text(speaker.unit);
+                let bare = text.strip_suffix(unit).unwrap_or(&text).trim_end();
+                // An ordered number is a whole number of steps; a mark for "about"
+                // would only stand where a profile's step is none of the tape's.
+                line.extend(bare.chars().filter(char::is_ascii));
+            }
+            None => line.push('?'),
+        }
+        line.push(' ');
+    }
+    line.push_str(unit);
+    line
+}
+
+/// The line, then the link: the text of a message.
+#[must_use]
+pub fn message(report: &Report, link: &str, speaker: Speaker) -> String {
+    [&line(report, speaker), " ", link].concat()
+}
+
+/// The whole order as plain text for a mail: numbers, what is to be built, findings,
+/// readings as they were typed, the link.
+#[must_use]
+pub fn summary(order: &Order, report: &Report, link: &str, speaker: Speaker) -> String {
+    say::summary(order, report, link, speaker)
+}
+
+/// A `mailto:` address (RFC 6068) with subject and text; `to` may be empty.
+#[must_use]
+pub fn mailto(to: &str, subject: &str, body: &str) -> String {
+    let body = body.replace("\r\n", "\n").replace('\n', "\r\n");
+    ["mailto:", &escape(to, "@"), "?subject=", &escape(subject, ""), "&body=", &escape(&body, "")]
+        .concat()
+}
+
+/// An `sms:` address (RFC 5724) with a text; `to` may be empty.
+///
+/// The empty first field makes telephones of both large makes find the text: one reads
+/// `?body=`, the other reads from the first `&`.
+#[must_use]
+pub fn sms(to: &str, body: &str) -> String {
+    ["sms:", &escape(to, "+"), "?&body=", &escape(body, "")].concat()
+}
+
+/// Percent-encoded as a part of an address (RFC 3986): all but letters, digits,
+/// `-._~` and `keep`.
+fn escape(text: &str, keep: &str) -> String {
+    let mut escaped = String::with_capacity(text.len());
+    for byte in text.bytes() {
+        let letter = char::from(byte);
+        if byte.is_ascii_alphanumeric() || "-._~".contains(letter) || keep.contains(letter) {
+            escaped.push(letter);
+        } else {
+            escaped.push('%');
+            for half in [byte >> 4, byte & 15] {
+                escaped.extend(char::from_digit(half.into(), 16).map(|d| d.to_ascii_uppercase()));
+            }
+        }
+    }
+    escaped
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    /// The reader of another: percent signs undone.
+    fn unescape(text: &str) -> String {
+        let mut bytes = Vec::new();
+        let mut rest = text.bytes();
+        while let Some(byte) = rest.next() {
+            if byte == b'%' {
+                let hex = [rest.next().unwrap(), rest.next().unwrap()];
+                bytes.push(u8::from_str_radix(core::str::from_utf8(&hex).unwrap(), 16).unwrap());
+            } else {
+                bytes.push(byte);
+            }
+        }
+        String::from_utf8(bytes).unwrap()
+    }
+
+    proptest! {
+        #[test]
+        fn whatever_is_shared_arrives(text in "\\PC{0,60}", to in "[a-z]{1,9}@[a-z]{1,9}\\.example") {
+            let address = mailto(&to, &text, &text);
+            let (head, query) = address.split_once('?').unwrap();
+            prop_assert_eq!(head, ["mailto:", &to].concat());
+            let (subject, body) = query.split_once('&').unwrap();
+            prop_assert_eq!(unescape(subject.strip_prefix("subject=").unwrap()), text.clone());
+            prop_assert_eq!(unescape(body.strip_prefix("body=").unwrap()), text.clone());
+            let address = sms("+1 555 0100", &text);
+            let body = address.strip_prefix("sms:+1%20555%200100?&body=").unwrap();
+            prop_assert_eq!(unescape(body), text);
+            prop_assert!(address.bytes().all(|byte| byte.is_ascii_graphic()));
+        }
+    }
+
+    #[test]
+    fn nothing_in_a_text_ends_its_field() {
+        assert_eq!(
+            mailto("", "a&body=b", "#x\n?y"),
+            "mailto:?subject=a%26body%3Db&body=%23x%0D%0A%3Fy"
+        );
+    }
+}
