@@ -6,7 +6,7 @@ use anyhow::{Result, bail};
 
 use crate::sh::{self, say};
 use crate::site::Site;
-use crate::{build, dist, size};
+use crate::{build, dist};
 
 /// A program that the browser tests need, and the Debian package it comes from.
 const NEEDED: [(&str, &str); 2] = [("chromium", "chromium"), ("chromedriver", "chromium-driver")];
@@ -14,12 +14,18 @@ const NEEDED: [(&str, &str); 2] = [("chromium", "chromium"), ("chromedriver", "c
 /// Builds the site and runs the scenarios whose names hold the word; without one, all.
 ///
 /// # Errors
-/// When a program is lacking, the site is over its budget, or a scenario fails.
+/// When a program is lacking, the site does not build, or a scenario fails.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
     install()?;
-    let site = Site::build()?;
-    dist::write(&site)?;
-    eprint!("{}", size::check(&site)?);
+    test(&Site::build()?, words)
+}
+
+/// Runs the scenarios on a built site.
+///
+/// # Errors
+/// When the site cannot be written, or a scenario fails.
+pub(crate) fn test(site: &Site, words: &[&str]) -> Result<()> {
+    dist::write(site)?;
     build_probe()?;
     let arguments = [&["test", "--package=hangtrue-browser", "--"], words].concat();
     sh::run(&mut sh::cargo(&arguments))

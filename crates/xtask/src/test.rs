@@ -2,8 +2,9 @@
 
 use anyhow::Result;
 
-use crate::browser;
 use crate::sh::{self, say};
+use crate::site::Site;
+use crate::{browser, size};
 
 /// Runs everything once. Nothing is tried a second time.
 ///
@@ -19,7 +20,9 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
     ] {
         sh::run(&mut sh::cargo(words))?;
     }
-    browser::run(&[])?;
+    let site = Site::build()?;
+    browser::test(&site, &[])?;
+    size::check(&site)?;
     say!("all checks passed");
     Ok(())
 }
