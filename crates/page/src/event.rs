@@ -64,8 +64,10 @@ pub enum Action {
     Take(Spot),
     /// Leave out the reading that is offered now.
     Skip,
-    /// Put the link on the clipboard.
+    /// Put the message on the clipboard: the order in one line, then the link.
     Copy,
+    /// Put the link alone on the clipboard.
+    CopyLink,
     /// Hand the link over by the share sheet.
     Share,
     /// Print the order.
@@ -99,6 +101,7 @@ impl Action {
             Self::Take(spot) => ["take:", &spot.key()].concat(),
             Self::Skip => "skip".into(),
             Self::Copy => "copy".into(),
+            Self::CopyLink => "copy-link".into(),
             Self::Share => "share".into(),
             Self::Print => "print".into(),
             Self::Adopt => "adopt".into(),
@@ -130,6 +133,7 @@ impl Action {
             "take" => Self::Take(Spot::from_key(rest)?),
             "skip" => Self::Skip,
             "copy" => Self::Copy,
+            "copy-link" => Self::CopyLink,
             "share" => Self::Share,
             "print" => Self::Print,
             "adopt" => Self::Adopt,
@@ -184,6 +188,7 @@ mod tests {
             Action::Take(Spot::LoopSillToBow),
             Action::Skip,
             Action::Copy,
+            Action::CopyLink,
             Action::Share,
             Action::Print,
             Action::Adopt,

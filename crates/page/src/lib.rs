@@ -9,6 +9,7 @@ pub mod draft;
 pub mod effect;
 pub mod event;
 pub mod field;
+pub mod message;
 pub mod model;
 pub mod problems;
 pub mod step;

@@ -26,6 +26,10 @@ pub enum Step {
     Send,
     /// An order that somebody sent.
     Opened,
+    /// The order's link as a picture, to be scanned from this screen.
+    Scan,
+    /// What to read aloud over the telephone.
+    Voice,
 }
 
 impl Step {
@@ -42,6 +46,9 @@ impl Step {
         Self::Send,
     ];
 
+    /// The screens beside the walk.
+    pub const ASIDE: [Self; 3] = [Self::Opened, Self::Scan, Self::Voice];
+
     /// Its name in the page's address, behind `#/`.
     #[must_use]
     pub const fn slug(self) -> &'static str {
@@ -56,13 +63,15 @@ impl Step {
             Self::Check => "check",
             Self::Send => "send",
             Self::Opened => "opened",
+            Self::Scan => "scan",
+            Self::Voice => "voice",
         }
     }
 
     /// The screen of a name in the address.
     #[must_use]
     pub fn from_slug(slug: &str) -> Option<Self> {
-        Self::WALK.into_iter().chain([Self::Opened]).find(|step| step.slug() == slug)
+        Self::WALK.into_iter().chain(Self::ASIDE).find(|step| step.slug() == slug)
     }
 
     /// The dimension it asks for, if it asks for one.
@@ -125,12 +134,14 @@ mod tests {
 
     #[test]
     fn every_screen_is_found_by_its_slug_and_every_field_is_on_one() {
-        for step in Step::WALK {
+        for step in Step::WALK.into_iter().chain(Step::ASIDE) {
             assert_eq!(Step::from_slug(step.slug()), Some(step));
             assert!(step.spots().into_iter().all(|spot| Step::of(spot) == step));
         }
         assert_eq!(Step::Start.back(), None);
         assert_eq!(Step::Send.next(), None);
-        assert_eq!(Step::Opened.next(), None);
+        for step in Step::ASIDE {
+            assert_eq!((step.next(), step.back()), (None, None));
+        }
     }
 }

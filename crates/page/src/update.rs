@@ -28,10 +28,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
             model.spoken = walk::spoken(model);
             Vec::new()
         }
-        Event::Copied(worked) => {
-            model.copied = Some(worked);
-            Vec::new()
-        }
+        Event::Copied(worked) => handover::copied(model, worked),
     }
 }
 
@@ -107,6 +104,7 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Take(spot) => walk::take(model, spot),
         Action::Skip => walk::skip(model),
         Action::Copy => handover::copy(model),
+        Action::CopyLink => handover::copy_link(model),
         Action::Share => handover::share(model),
         Action::Print => vec![Effect::Print],
         Action::Adopt => handover::adopt(model),

@@ -142,7 +142,7 @@ fn what_has_no_room_on_the_sheet_is_cut_and_the_sheet_says_so() {
     update(&mut model, Event::Open(sent));
     let sheet = sheet(&model);
     assert!(!sheet.contains(note.trim()) && sheet.contains("…"), "{sheet}");
-    assert!(sheet.contains("cut short here"));
+    assert!(sheet.contains("the link has all of it"));
     assert!(sheet.contains("and 16 more"), "22 readings, 6 in the row");
 }
 
@@ -151,4 +151,175 @@ fn there_is_no_sheet_while_something_stands_against_the_order() {
     let mut model = ready();
     update(&mut model, Event::Input { name: "width.low".into(), value: "300".into() });
     assert!(!view(&model).contains("class=\"paper\""));
+}
+
+#[test]
+fn every_way_out_carries_the_line_and_the_link() {
+    let mut model = ready();
+    let link = link(&model);
+    let line = "W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in";
+    let message = format!("{line} {link}");
+    assert_eq!(press(&mut model, "copy"), [Effect::Copy(message.clone())]);
+    assert_eq!(press(&mut model, "copy-link"), [Effect::Copy(link.clone())]);
+    let title = "Order for a roll-up door".to_owned();
+    let share = Effect::Share { title, text: line.to_owned(), url: link.clone() };
+    assert_eq!(press(&mut model, "share"), [share]);
+    assert!(message.is_ascii(), "one other letter makes a text message of 160 one of 70");
+
+    let screen = view(&model);
+    let body = "W%2092%203%2F16%20H%20101%201%2F2%20header%209%201%2F2%20bow%201%201%2F4%20in";
+    let subject = "Order%20for%20a%20roll-up%20door%3A%20Unit%207";
+    for start in [
+        format!("href=\"mailto:?subject={subject}&amp;body={body}%0D%0A%0D%0Ahttps%3A%2F%2F"),
+        format!("href=\"sms:?&amp;body={body}%20https%3A%2F%2F"),
+        "href=\"#/scan\"".to_owned(),
+        "href=\"#/voice\"".to_owned(),
+    ] {
+        assert!(screen.contains(&start), "{start}\n{screen}");
+    }
+}
+
+#[test]
+fn the_share_sheet_comes_first_where_there_is_one_and_enter_sends_nothing() {
+    let mut model = ready();
+    let first = |model: &Model| {
+        let screen = view(model);
+        let start = screen.find("class=\"primary\"").unwrap();
+        screen[start..].split("data-act=\"").nth(1).unwrap().split('"').next().unwrap().to_owned()
+    };
+    assert_eq!(first(&model), "copy");
+    assert!(!view(&model).contains("data-act=\"share\""));
+    model.environment.can_share = true;
+    assert_eq!(first(&model), "share");
+    assert!(view(&model).contains("data-act=\"copy\""));
+    assert!(!view(&model).contains("type=\"submit\""));
+}
+
+#[test]
+fn where_copying_is_not_allowed_the_message_stands_there_to_be_copied_by_hand() {
+    let mut model = ready();
+    assert!(!view(&model).contains("by-hand"));
+    let effects = update(&mut model, Event::Copied(false));
+    assert_eq!(effects, [Effect::Focus("by-hand".into())]);
+    let hand =
+        format!("tabindex=\"0\">W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in {}<", link(&model));
+    assert!(view(&model).contains(&hand));
+    update(&mut model, Event::Copied(true));
+    assert!(!view(&model).contains("by-hand"));
+}
+
+#[test]
+fn the_script_says_the_ordered_numbers_and_nothing_else() {
+    let mut model = ready();
+    model.order.survey.entries_mut(Spot::WidthMiddle)[0].struck = true;
+    update(&mut model, Event::Navigate("/voice".into()));
+    let screen = view(&model);
+    let lines: Vec<&str> = screen
+        .split("<li>")
+        .skip(1)
+        .take(6)
+        .map(|line| line.split("</li>").next().unwrap())
+        .collect();
+    let said = hangtrue_page::link::code::Said::of(&model.report(), model.order.survey.unit);
+    let check = hangtrue_page::link::code::characters(&said).unwrap();
+    let spelled = hangtrue_page::link::code::spell(&check, Default::default()).join(", ");
+    assert_eq!(
+        lines,
+        [
+            "A rear door order, in inches. I say the numbers digit by digit.",
+            "Post-to-post width: nine two and three sixteenths.",
+            "Sill-to-header height: one zero one and one half.",
+            "Header depth: nine and one half.",
+            "Roof-bow depth: one and one quarter.",
+            &format!("The six check characters: {spelled}."),
+        ]
+    );
+    assert!(screen.contains(&format!("<p class=\"characters\">{check}</p>")));
+
+    // The thirty characters, group by group, are the order.
+    let groups: Vec<&str> = screen
+        .split("<b class=\"characters\">")
+        .skip(1)
+        .map(|group| group.split('<').next().unwrap())
+        .collect();
+    assert_eq!(groups.len(), 6);
+    let small = hangtrue_page::link::code::read_small(&groups.join(" ")).unwrap();
+    let ordered = |survey| hangtrue_page::core::check(survey, &model.profile).numbers;
+    let (heard, sent) = (ordered(&small.order.survey), model.report().numbers);
+    for dimension in hangtrue_page::core::Dimension::ALL {
+        assert_eq!(heard.ordered(dimension), sent.ordered(dimension));
+    }
+}
+
+#[test]
+fn an_order_too_long_for_thirty_characters_says_so() {
+    let mut model = ready();
+    update(&mut model, Event::Input { name: "post.left".into(), value: "16 1/2".into() });
+    update(&mut model, Event::Navigate("/voice".into()));
+    assert!(model.against(&model.report()).is_empty(), "{:?}", model.report().findings);
+    let screen = view(&model);
+    assert!(screen.contains("does not fit into thirty characters"), "{screen}");
+    assert!(screen.contains("The six check characters"));
+}
+
+#[test]
+fn while_something_stands_against_the_order_there_is_no_way_out() {
+    let mut model = ready();
+    update(&mut model, Event::Input { name: "width.low".into(), value: "300".into() });
+    for screen in ["/send", "/scan", "/voice"] {
+        update(&mut model, Event::Navigate(screen.into()));
+        let markup = view(&model);
+        assert!(markup.contains("href=\"#/check\""), "{screen}: {markup}");
+        for way in ["mailto:", "sms:", "class=\"qr\"", "class=\"script\"", "#1"] {
+            assert!(!markup.contains(way), "{screen}: {way}");
+        }
+    }
+    for act in ["copy", "copy-link", "share"] {
+        assert_eq!(press(&mut model, act), []);
+    }
+}
+
+#[test]
+fn a_link_too_long_for_a_code_is_told_on_screen_and_paper() {
+    let mut model = ready();
+    model.order.note = "word ".repeat(590);
+    update(&mut model, Event::Navigate("/scan".into()));
+    let screen = view(&model);
+    assert!(screen.contains("too long for a code") && !screen.contains("class=\"qr\""), "{screen}");
+    update(&mut model, Event::Navigate("/send".into()));
+    assert!(sheet(&model).contains("Too long for a code"));
+}
+
+#[test]
+fn the_sheet_has_the_code_and_the_check_characters() {
+    let model = ready();
+    let sheet = sheet(&model);
+    assert!(sheet.contains(&format!("<a href=\"{}\"><svg", link(&model))), "a link in a PDF");
+    let said = hangtrue_page::link::code::Said::of(&model.report(), model.order.survey.unit);
+    let check = hangtrue_page::link::code::characters(&said).unwrap();
+    assert!(sheet.contains(&format!("<p class=\"characters\">{check}</p>")));
+}
+
+#[test]
+fn the_sheet_names_the_answers_in_the_dealers_words() {
+    use hangtrue_page::core::order::Answer;
+    use hangtrue_page::core::profile::{Choice, DOOR, Door, Kind, Question, Words};
+    let mut model = ready();
+    let answer = |question: &str, answer: &str| Answer {
+        question: question.to_owned(),
+        answer: answer.to_owned(),
+    };
+    model.order.answers = vec![answer(DOOR, "steel"), answer("lock", "bar"), answer("old", "x")];
+    assert!(sheet(&model).contains("door: steel; lock: bar; old: x"), "without the profile");
+    let label = Words::plain("Locking bar");
+    model.profile.questions = vec![Question {
+        key: "lock".into(),
+        ask: Words::plain("Lock"),
+        hint: Words::default(),
+        required: false,
+        kind: Kind::Choice(vec![Choice { key: "bar".into(), label }]),
+    }];
+    let steel = Words::plain("Demo steel line");
+    model.profile.doors = vec![Door { key: "steel".into(), name: steel, ..Door::default() }];
+    assert!(sheet(&model).contains("Door: Demo steel line; Lock: Locking bar; old: x"));
 }

@@ -43,7 +43,7 @@ fn from_the_start_to_an_order_that_opens_as_the_same_order() {
     to_the_check(&mut model);
     press(&mut model, "next");
     assert_eq!(model.step, Step::Send);
-    let effects = press(&mut model, "copy");
+    let effects = press(&mut model, "copy-link");
     let [Effect::Copy(url)] = effects.as_slice() else { panic!("{effects:?}") };
     assert!(url.starts_with("https://dealer.example/door/#"), "{url}");
     assert!(view(&model).contains(url.as_str()));

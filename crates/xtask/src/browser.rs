@@ -9,7 +9,12 @@ use crate::site::Site;
 use crate::{build, dist};
 
 /// A program that the browser tests need, and the Debian package it comes from.
-const NEEDED: [(&str, &str); 2] = [("chromium", "chromium"), ("chromedriver", "chromium-driver")];
+const NEEDED: [(&str, &str); 3] = [
+    ("chromium", "chromium"),
+    ("chromedriver", "chromium-driver"),
+    // Pictures and text of what the browser prints.
+    ("pdftoppm", "poppler-utils"),
+];
 
 /// Builds the site and runs the scenarios whose names hold the word; without one, all.
 ///

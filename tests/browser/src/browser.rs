@@ -7,6 +7,7 @@ use fantoccini::actions::{
     InputSource as _, KeyAction, KeyActions, MOUSE_BUTTON_LEFT, PointerAction, TouchActions,
 };
 use fantoccini::elements::Element;
+use fantoccini::wd::{PrintConfiguration, PrintSize};
 use fantoccini::{Client, ClientBuilder, Locator};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
@@ -288,6 +289,16 @@ impl Browser {
             std::fs::write(folder.join(format!("{name}-{scheme}.png")), picture)?;
         }
         Ok(())
+    }
+
+    /// Prints the page on sheets of that size, in cm, as a person does from the menu; returns a PDF.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn print(&self, width: f64, height: f64) -> Result<Vec<u8>> {
+        let how = PrintConfiguration::builder().size(PrintSize { width, height }).build();
+        let how = how.map_err(|error| anyhow!("no such sheet: {error}"))?;
+        Ok(self.client.print(how).await?)
     }
 
     /// Calls a method of the browser's own protocol (Chromium only).

@@ -10,8 +10,12 @@ use hangtrue_browser::scenario;
 mod harness;
 mod history;
 mod links;
+mod orders;
+mod paper;
 mod patch;
+mod picture;
 mod pictures;
+mod share;
 mod smoke;
 mod typing;
 mod walk;
@@ -47,5 +51,14 @@ fn main() -> ExitCode {
         scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
         scenario!(links::a_hostile_fragment_stays_text),
         scenario!(pictures::every_screen),
+        scenario!(paper::one_page_in_letter_and_a4),
+        scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),
+        scenario!(paper::the_button_prints),
+        scenario!(picture::the_code_on_the_screen_is_read),
+        scenario!(picture::voice),
+        scenario!(share::mail_and_message_hold_the_order),
+        scenario!(share::copied_by_a_press_or_by_hand),
+        scenario!(share::the_share_sheet_gets_line_and_link),
+        scenario!(share::an_opened_order_asks_before_it_replaces_a_draft),
     ])
 }

@@ -22,7 +22,7 @@ pub static TEXT: Text = Text {
         use_text: |text| format!("Use {text}"),
         letters: "abc",
         numbers: "123",
-        copy: "Copy the link",
+        copy: "Copy",
         share: "Share",
         print: "Print",
         restart: "Measure another opening",

@@ -91,8 +91,12 @@ pub struct Paper {
     pub more_readings: fn(usize) -> String,
     /// The six check characters.
     pub check: &'static str,
-    /// Scan it.
+    /// Over the thirty characters.
+    pub thirty: &'static str,
+    /// What the picture is for.
     pub scan: &'static str,
+    /// There is no picture.
+    pub too_long: &'static str,
     /// Over the findings.
     pub findings: &'static str,
     /// More findings than the sheet has room for.
@@ -105,6 +109,10 @@ pub struct Paper {
     pub build_by: [fn(&str) -> String; 3],
     /// Re-measure after that.
     pub build_then: &'static str,
+    /// Before the answers to the dealer's questions.
+    pub options: &'static str,
+    /// The door line.
+    pub door: &'static str,
     /// Note.
     pub note: &'static str,
     /// Stands behind a text that was cut short.

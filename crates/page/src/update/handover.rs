@@ -2,27 +2,38 @@
 
 use super::walk;
 use crate::effect::Effect;
+use crate::message::Message;
 use crate::model::Model;
 use crate::step::Step;
 use crate::text::TEXT;
 
-/// The link of the order, if nothing stands against sending it.
-fn link(model: &Model) -> Option<String> {
-    let report = model.report();
-    let sent = model.against(&report).is_empty();
-    let order = sent.then(|| model.sent(report.verdict))?;
-    hangtrue_link::url(&model.environment.base, &order).ok()
-}
-
-/// Puts the link on the clipboard.
+/// Puts the order in one line and the link on the clipboard.
 pub(super) fn copy(model: &Model) -> Vec<Effect> {
-    link(model).map(Effect::Copy).into_iter().collect()
+    message(model).map(|message| Effect::Copy(message.text())).into_iter().collect()
 }
 
-/// Hands the link to the share sheet.
+/// Puts the link alone on the clipboard.
+pub(super) fn copy_link(model: &Model) -> Vec<Effect> {
+    message(model).map(|message| Effect::Copy(message.link)).into_iter().collect()
+}
+
+/// Hands the order in one line and the link to the share sheet.
 pub(super) fn share(model: &Model) -> Vec<Effect> {
-    let Some(url) = link(model) else { return Vec::new() };
-    vec![Effect::Share { title: TEXT.order.to_owned(), text: TEXT.order.to_owned(), url }]
+    let Some(Message { line, link }) = message(model) else { return Vec::new() };
+    vec![Effect::Share { title: TEXT.order.to_owned(), text: line, url: link }]
+}
+
+/// What came of the copying; where it was not allowed, to the text to copy by hand.
+pub(super) fn copied(model: &mut Model, worked: bool) -> Vec<Effect> {
+    model.copied = Some(worked);
+    if worked { Vec::new() } else { vec![Effect::Focus("by-hand".to_owned())] }
+}
+
+/// The message, if nothing stands against sending the order.
+fn message(model: &Model) -> Option<Message> {
+    let report = model.report();
+    let ready = model.against(&report).is_empty();
+    if ready { Message::of(model, &report).ok() } else { None }
 }
 
 /// Makes the opened order the draft. Where that would lose what was typed here, the

@@ -11,9 +11,11 @@ mod picture;
 mod print;
 mod problems;
 mod proof;
+mod qr;
 mod reading;
 mod send;
 mod start;
+mod voice;
 
 use crate::model::{Environment, Model};
 use crate::problems::{Problem, problems};
@@ -45,6 +47,8 @@ pub fn view(model: &Model) -> String {
         Step::Check => check::view(scene),
         Step::Send => send::view(scene),
         Step::Opened => opened::view(scene),
+        Step::Scan => qr::view(scene),
+        Step::Voice => voice::view(scene),
     };
     page(scene, &body).into_string()
 }
@@ -59,7 +63,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
     let step = scene.model.step;
     html! {
         header.top {
-            @if step.back().is_some() {
+            @if step.back().is_some() || matches!(step, Step::Scan | Step::Voice) {
                 (parts::quiet("back", TEXT.button.back))
             } @else {
                 span.name { "Hangtrue" }
@@ -81,7 +85,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
 /// Which question this is, of how many; one more reading counts with the bows.
 fn progress(step: Step) -> Option<(usize, usize)> {
     let at = match step {
-        Step::Start | Step::Opened => return None,
+        Step::Start | Step::Opened | Step::Scan | Step::Voice => return None,
         Step::Frame => 1,
         Step::Width => 2,
         Step::Height => 3,

@@ -5,25 +5,36 @@
 //! where the room ends, and the sheet says that it was.
 
 use super::dimension::capital;
-use super::{Scene, check, opened, picture};
+use super::{Scene, check, opened, picture, qr, voice};
 use crate::text::TEXT;
-use hangtrue_core::order::Order;
+use hangtrue_core::order::{Answer, Order};
+use hangtrue_core::profile::DOOR;
 use hangtrue_core::{Dimension, Entry, Finding, Length, Severity, Spot};
+use hangtrue_link::code::{Said, characters, small, spell};
+use hangtrue_link::qr::Surface;
 use maud::{Markup, html};
 
 /// The sheet of the order in `scene`, written as `order` on that day.
 pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
     let text = &TEXT.paper;
     let note = shorten(&order.note, NOTE_MOST);
-    let room = ROOM.saturating_sub(lines(&note, SHEET_LINE) + extra_lines(scene));
+    let options = shorten(&options(scene, order), NOTE_MOST);
+    let taken = lines(&note, SHEET_LINE) + lines(&options, SHEET_LINE) + extra_lines(scene);
+    let room = ROOM.saturating_sub(taken);
     html! {
         section.paper {
             (head(scene, order))
             div.paper-top {
                 (picture::paper(scene))
-                div { (build(scene)) }
+                div {
+                    (code(scene, order))
+                    (build(scene))
+                }
             }
             (table(scene))
+            @if !options.is_empty() {
+                p.paper-note { strong { (text.options) ": " } (options) }
+            }
             @if !note.is_empty() {
                 p.paper-note {
                     strong { (text.note) ": " } (note)
@@ -43,6 +54,54 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
     }
 }
 
+/// The link as a picture, and the check characters; in a PDF the picture is a link too.
+fn code(scene: Scene<'_>, order: &Order) -> Markup {
+    let text = &TEXT.paper;
+    let link = hangtrue_link::url(&scene.model.environment.base, order).ok();
+    let picture = link.as_deref().and_then(|link| qr::picture(link, Surface::Paper));
+    let scannable = picture.is_some();
+    let unit = scene.model.order.survey.unit;
+    html! {
+        div.paper-code {
+            @if let Some(picture) = picture { a href=[&link] { (picture) } } @else { div {} }
+            div {
+                @if let Some(letters) = characters(&Said::of(scene.report, unit)) {
+                    h2 { (text.check) }
+                    p.characters { (letters) }
+                    p { (spell(&letters, voice::TONGUE).join(", ")) }
+                }
+                @if let Some(letters) = small(order) {
+                    h2 { (text.thirty) }
+                    p.paper-thirty { @for group in voice::groups(&letters) { (group) " " } }
+                }
+                p { (if scannable { text.scan } else { text.too_long }) }
+            }
+        }
+    }
+}
+
+/// The door line and the answers to the dealer's questions, in the dealer's words where
+/// the profile is at hand, else by their keys.
+fn options(scene: Scene<'_>, order: &Order) -> String {
+    let profile = &scene.model.profile;
+    let mut text = String::new();
+    for Answer { question, answer } in &order.answers {
+        let asked = profile.questions.iter().find(|known| known.key == *question);
+        let door = profile.door(&order.answers).filter(|_| question == DOOR);
+        let (ask, shown) = match (door, asked) {
+            (Some(door), _) => (TEXT.paper.door, door.name.in_language(TEXT.lang)),
+            (None, Some(asked)) => {
+                (asked.ask.in_language(TEXT.lang), asked.shown(answer, TEXT.lang))
+            }
+            (None, None) => (question.as_str(), answer.as_str()),
+        };
+        for piece in [if text.is_empty() { "" } else { "; " }, ask, ": ", shown] {
+            text.push_str(piece);
+        }
+    }
+    text
+}
+
 /// Characters in a line across the sheet, of one of its two columns, and of the readings
 /// of an ordered number or of another row.
 const SHEET_LINE: usize = 115;
@@ -50,7 +109,7 @@ const COLUMN_LINE: usize = 54;
 const READ_LINE: usize = 36;
 const OTHER_LINE: usize = 80;
 /// Lines that the note, rows of readings beyond two lines each, and the findings share.
-const ROOM: usize = 18;
+const ROOM: usize = 16;
 /// The most characters of the note, of another line of text, of one reading. The page's
 /// own field for a note takes 200.
 const NOTE_MOST: usize = 200;
@@ -199,8 +258,10 @@ impl<'a> Row<'a> {
                     (if at == 0 { "\u{a0}" } else { " " })
                     @if entry.struck {
                         del { (reading(scene, entry)) }
-                    } @else {
+                    } @else if entry.read.is_ok() {
                         b { (reading(scene, entry)) }
+                    } @else {
+                        "“" (reading(scene, entry)) "”"
                     }
                 }
                 " "

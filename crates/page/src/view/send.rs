@@ -1,7 +1,8 @@
-//! The order and its link.
+//! The order and the ways to hand it over.
 
 use super::{Scene, judge, order, parts, picture, print};
 use crate::event::Action;
+use crate::message::Message;
 use crate::step::Step;
 use crate::text::TEXT;
 use maud::{Markup, html};
@@ -11,7 +12,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     let model = scene.model;
     let ready = model.against(scene.report).is_empty();
     html! {
-        form data-act="copy" {
+        form {
             (parts::heading(text.heading))
             @if ready {
                 p.lede { (text.lede) }
@@ -24,12 +25,11 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     (parts::line("note", text.note, text.optional, &model.order.note))
                     (parts::line("contact", text.contact, text.optional, &model.order.contact))
                 }
-                (link(scene))
+                (ways(scene))
                 (order::findings(scene, false))
                 (judge::unseen(scene))
             } @else {
-                p.lede { (text.not_yet) }
-                p { (parts::to(Step::Check, TEXT.check.heading)) }
+                (not_yet())
             }
             p { (parts::quiet(&Action::Restart.code(), TEXT.button.restart)) }
         }
@@ -37,36 +37,71 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     }
 }
 
-fn link(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.send;
+/// That there is no link yet, and the way to what stands against it.
+pub(super) fn not_yet() -> Markup {
+    html! {
+        p.lede { (TEXT.send.not_yet) }
+        p { (parts::to(Step::Check, TEXT.check.heading)) }
+    }
+}
+
+/// The message of the order, or why there is none.
+pub(super) fn message(scene: Scene<'_>) -> Result<Message, Markup> {
     let model = scene.model;
-    let sent = model.sent(scene.report.verdict);
-    let url = match hangtrue_link::url(&model.environment.base, &sent) {
-        Ok(url) => url,
-        Err(error) => {
-            let advice = hangtrue_link::say::encode(model.speaker().language, error);
-            return html! { p.summary.stop { (advice.what) " " (advice.ask) } };
-        }
+    if !model.against(scene.report).is_empty() {
+        return Err(not_yet());
+    }
+    Message::of(model, scene.report).map_err(|error| {
+        let advice = hangtrue_link::say::encode(model.speaker().language, error);
+        html! { p.summary.stop { (advice.what) " " (advice.ask) } }
+    })
+}
+
+fn ways(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.handover;
+    let model = scene.model;
+    let message = match message(scene) {
+        Ok(message) => message,
+        Err(why) => return why,
+    };
+    let (first, second) = if model.environment.can_share {
+        (Action::Share, Some(Action::Copy))
+    } else {
+        (Action::Copy, None)
     };
     html! {
         section.link {
-            h2 { (text.link) }
-            p { a.url href=(url) { (url) } }
+            h2 { (text.ways) }
+            // No submit button: Enter in a line above must not send anything.
+            button.primary type="button" data-act=(first.code()) { (word(&first)) }
             div.actions {
-                button.primary type="submit" { (TEXT.button.copy) }
-                @if model.environment.can_share {
-                    (parts::button(&Action::Share, TEXT.button.share))
-                }
+                @if let Some(second) = second { (parts::button(&second, word(&second))) }
+                a.button href=(message.mailto(&model.order.vehicle)) { (text.mail) }
+                a.button href=(message.sms()) { (text.sms) }
+                a.button href={ "#/" (Step::Scan.slug()) } { (text.scan) }
+                a.button href={ "#/" (Step::Voice.slug()) } { (text.say) }
                 (parts::button(&Action::Print, TEXT.button.print))
             }
             p.hint role="status" {
                 @match model.copied {
-                    Some(true) => (text.copied),
-                    Some(false) => (TEXT.handover.by_hand),
+                    Some(true) => (TEXT.send.copied),
+                    Some(false) => (text.by_hand),
                     None => {},
                 }
             }
-            p.hint { (text.lasting) }
+            @if model.copied == Some(false) {
+                p.url #by-hand tabindex="0" { (message.text()) }
+            }
+            p { a.url href=(message.link) { (message.link) } }
+            (parts::quiet(&Action::CopyLink.code(), text.copy_link))
+            p.hint { (TEXT.send.lasting) }
         }
+    }
+}
+
+const fn word(action: &Action) -> &'static str {
+    match action {
+        Action::Share => TEXT.button.share,
+        _ => TEXT.button.copy,
     }
 }

@@ -21,7 +21,7 @@ pub(super) const HANDOVER: Handover = Handover {
         lede: "Line by line, and wait until each is written down.",
         check: "Check characters",
         check_hint: "They tell the clerk which number was misheard, if one was.",
-        small: "Or the whole order in thirty characters",
+        small: "Or the numbers in thirty characters",
         small_hint: "Read or text these six groups instead. They hold the four numbers, the posts, \
                      the sill-to-bow reading, one diagonal and the date; not the other readings, \
                      the note or your name.",
@@ -44,12 +44,14 @@ pub(super) const PAPER: Paper = Paper {
     unseen: "A slip as small as the table says might not be noticed; of any size: nothing checks \
              that number.",
     as_found: |found| format!("as found {found}"),
-    rows: ["Diagonals", "From the sill up", "Posts"],
+    rows: ["Diagonals", "Sill upward", "Posts"],
     more_readings: |count| format!("and {count} more"),
     check: "Check characters",
-    scan: "Scan for the whole order.",
+    thirty: "In thirty characters",
+    scan: "Scan the code for the whole order.",
+    too_long: "Too long for a code: ask the sender for the link.",
     findings: "Findings",
-    more_findings: |count| format!("{count} more: scan the code to read them."),
+    more_findings: |count| format!("{count} more: the link has them."),
     confirmed: "Confirmed by the writer.",
     build: "To be built first",
     build_by: [
@@ -59,8 +61,10 @@ pub(super) const PAPER: Paper = Paper {
     ],
     build_then: "Then re-measure. Cutting and welding on a truck body is for licensed practice; \
                  local codes and the body maker's rules come first.",
+    options: "Options",
+    door: "Door",
     note: "Note",
-    cut: "(cut short here: scan the code for all of it)",
+    cut: "(cut short: the link has all of it)",
     profile: |name, revision| format!("Rules: {name}, revision {revision}."),
     built_in: "Rules: built in.",
     cautions: "Set the brake, chock the wheels, lock the tailgate. Never work under a door that \

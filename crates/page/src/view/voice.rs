@@ -1,0 +1,68 @@
+//! What the caller reads aloud: the numbers digit by digit, then the check characters;
+//! or the whole small order in thirty characters.
+
+use super::{Scene, parts, send};
+use crate::text::TEXT;
+use hangtrue_link::code::{Said, Tongue, script, small, spell};
+use maud::{Markup, html};
+
+/// In the language of the page.
+pub(super) const TONGUE: Tongue = Tongue::English;
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.handover.voice;
+    html! {
+        (parts::heading(text.heading))
+        @if scene.model.against(scene.report).is_empty() {
+            p.lede { (text.lede) }
+            (numbers(scene))
+            (thirty(scene))
+        } @else {
+            (send::not_yet())
+        }
+    }
+}
+
+fn numbers(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.handover.voice;
+    let said = Said::of(scene.report, scene.model.order.survey.unit);
+    let Some(script) = script(&said, TONGUE) else { return html! {} };
+    html! {
+        ol.script { @for line in &script.lines { li { (line) } } }
+        section {
+            h2 { (text.check) }
+            p.characters { (script.characters) }
+            p.hint { (text.check_hint) }
+        }
+    }
+}
+
+fn thirty(scene: Scene<'_>) -> Markup {
+    let text = &TEXT.handover.voice;
+    let letters = small(&scene.model.sent(scene.report.verdict));
+    html! {
+        section {
+            h2 { (text.small) }
+            @if let Some(letters) = letters {
+                p.hint { (text.small_hint) }
+                ol.script.groups {
+                    @for group in groups(&letters) {
+                        li {
+                            b.characters { (group) }
+                            " "
+                            (spell(group, TONGUE).join(", "))
+                        }
+                    }
+                }
+            } @else {
+                p.hint { (text.no_small) }
+            }
+        }
+    }
+}
+
+/// Five characters at a time: what a person keeps in mind while writing it down.
+pub(super) fn groups(letters: &str) -> impl Iterator<Item = &str> {
+    (0..letters.len().div_ceil(5))
+        .filter_map(|at| letters.get(at * 5..letters.len().min(at * 5 + 5)))
+}
