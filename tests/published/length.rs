@@ -1,5 +1,7 @@
 //! Units, conversion and rounding against published values and an independent converter.
 
+#![expect(clippy::panic, reason = "a test fails by panicking, and says at which text")]
+
 use hangtrue_core::length::{Length, Style, Unit, read};
 use uom::si::f64::Length as Uom;
 use uom::si::length::{centimeter, foot, inch, meter, millimeter};

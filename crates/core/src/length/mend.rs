@@ -2,7 +2,7 @@
 
 use super::fold::{MINUS, Unseen, fold};
 use super::parse::read_folded;
-use super::{ReadErrorKind, Refusal, Unit};
+use super::{ReadErrorKind, Refusal, Unit, words};
 use crate::say::Language;
 
 /// `refusal` with the meanings that mending `text` brings, where it has none.
@@ -43,33 +43,17 @@ fn as_it_is(text: &str) -> Option<String> {
 fn without_minus(text: &str) -> Option<String> {
     let text = text.replace(MINUS, " ");
     let text = text.trim_start().trim_start_matches('-');
-    let text = ["minus ", "negative "].iter().fold(text, |t, word| t.trim_start_matches(word));
-    Some(text.to_owned())
+    // `96 minus a sixteenth` is another matter.
+    Some(match text.split_once(' ') {
+        Some((word, rest)) if words::is_minus(word) => rest.to_owned(),
+        _ => text.to_owned(),
+    })
 }
 
 /// `96 1/4?` as 96 1/4.
 fn without_hedges(text: &str) -> Option<String> {
-    const HEDGES: [&str; 17] = [
-        "about",
-        "almost",
-        "approx",
-        "approximately",
-        "around",
-        "heavy",
-        "just",
-        "maybe",
-        "nearly",
-        "over",
-        "plus",
-        "roughly",
-        "scant",
-        "shy",
-        "strong",
-        "under",
-        "a little",
-    ];
     let bare = text.replace(['~', '?', '<', '>'], " ");
-    Some(words_replaced(&bare, |word| if HEDGES.contains(&word) { Some("") } else { None }))
+    Some(words_replaced(&bare, |word| words::is_about(word).then_some("")))
 }
 
 /// `96 1\4`.

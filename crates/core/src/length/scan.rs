@@ -49,12 +49,14 @@ pub(super) fn scan<'t>(
         } else if first.is_ascii_lowercase() {
             used = run(rest, |b| b.is_ascii_lowercase());
             let word = rest.get(..used).unwrap_or_default();
-            if word == "e" && before.is_ascii_digit() {
+            let next = rest.as_bytes().get(used).copied().unwrap_or(b' ');
+            let exponent = next.is_ascii_digit() || matches!(next, b'+' | b'-');
+            if word == "e" && before.is_ascii_digit() && exponent {
                 return Err(ReadErrorKind::Exponent);
             }
             tokens.push(Token::Word(known(word, vocabulary)?));
             // `ft.`, `in.`, and the full stop of a dictated sentence.
-            if rest.as_bytes().get(used) == Some(&b'.') {
+            if next == b'.' {
                 used += 1;
             }
         } else {

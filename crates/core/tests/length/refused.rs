@@ -200,6 +200,7 @@ fn units_and_signs() {
             ("–4 mm", "negative", &["4 mm"]),
             ("96−1/4", "negative", &["96 1/4 in"]),
             ("minus four", "negative", &["4 in"]),
+            ("96 minus a sixteenth", "negative", &[]),
             ("+96", "plus-sign", &["96 in"]),
             ("96+", "plus-sign", &["96 in"]),
             ("96 + 1/4", "plus-sign", &["96 1/4 in"]),

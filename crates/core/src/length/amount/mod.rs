@@ -45,7 +45,7 @@ pub(super) fn amount(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refu
     }
     match run {
         [] => Err(ReadErrorKind::Unknown.into()),
-        [.., Token::Word(Word::Part(..) | Word::Ordinal(..))] => {
+        [.., Token::Word(Word::Part(..) | Word::Ordinal(..) | Word::Avos(_))] => {
             named::named(&spoken::words(run)?, place)
         }
         _ => Ok(Amount { number: Some(whole(run, place)?), fraction: None }),
@@ -112,7 +112,7 @@ fn trimmed<'r, 't>(run: &'r [Token<'t>], place: Place<'_>) -> &'r [Token<'t>] {
         }
         let behind_fraction = matches!(
             short,
-            [.., Token::Word(Word::Part(..) | Word::Ordinal(..) | Word::Ending)]
+            [.., Token::Word(Word::Part(..) | Word::Ordinal(..) | Word::Avos(_) | Word::Ending)]
                 | [.., Token::Slash, Token::Digits(_)]
         );
         if behind_fraction {

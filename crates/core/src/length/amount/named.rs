@@ -106,6 +106,19 @@ fn denominator(words: &[Word]) -> Option<(&[Word], u64, bool)> {
     match words {
         [head @ .., Word::Tens(30), Word::Ordinal(2, plural)] => Some((head, 32, *plural)),
         [head @ .., Word::Tens(60), Word::Ordinal(4, plural)] => Some((head, 64, *plural)),
+        [head @ .., Word::Tens(30), Word::And, Word::Ordinal(2, plural)] => {
+            Some((head, 32, *plural))
+        }
+        [head @ .., Word::Tens(60), Word::And, Word::Ordinal(4, plural)] => {
+            Some((head, 64, *plural))
+        }
+        [head @ .., Word::Number(16), Word::Avos(plural)] => Some((head, 16, *plural)),
+        [head @ .., Word::Tens(30), Word::And, Word::Number(2), Word::Avos(plural)] => {
+            Some((head, 32, *plural))
+        }
+        [head @ .., Word::Tens(60), Word::And, Word::Number(4), Word::Avos(plural)] => {
+            Some((head, 64, *plural))
+        }
         [.., Word::Ordinal(2, _)] => None,
         [head @ .., Word::Part(under, plural) | Word::Ordinal(under, plural)] => {
             Some((head, *under, *plural))

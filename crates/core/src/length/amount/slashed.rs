@@ -10,7 +10,7 @@ use crate::length::{ReadErrorKind, Refusal, Unit};
 /// A run that ends in a fraction in digits: `96 1/4`.
 pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refusal> {
     let run = match run {
-        [rest @ .., Token::Word(Word::Ending)] => rest,
+        [rest @ .., Token::Word(Word::Ending | Word::Avos(_))] => rest,
         _ => run,
     };
     let [head @ .., Token::Digits(over), Token::Slash, Token::Digits(under)] = run else {

@@ -41,9 +41,12 @@ pub(super) fn number(words: &[Word], place: Place<'_>) -> Result<Number, Refusal
                 .ok_or_else(unknown)?,
         };
         let decimals = after.get(1..).unwrap_or_default();
-        let decimals = concatenated(decimals, place.vocabulary).ok_or_else(unknown)?;
-        let padded = number::padded(decimals.value, decimals.places);
-        return Ok(Number::decimal(whole, &padded));
+        // Digit by digit, or as one number: `virgule quatre cent quarante-cinq`.
+        let (value, places) = match concatenated(decimals, place.vocabulary) {
+            Some(digits) => (digits.value, digits.places),
+            None => (cardinal(decimals, place.vocabulary).ok_or_else(unknown)?, 0),
+        };
+        return Ok(Number::decimal(whole, &number::padded(value, places)));
     }
     let digits = concatenated(words, place.vocabulary).ok_or_else(unknown)?;
     let one_by_one = digits.groups == digits.places && digits.groups > 2;

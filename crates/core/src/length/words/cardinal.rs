@@ -77,8 +77,13 @@ impl Reader<'_> {
     }
 
     fn below_million(&mut self) -> Option<u64> {
-        let n = self.below_thousand()?;
-        if self.take(|w| w == Word::Thousand).is_none() {
+        let bare = self.vocabulary.bare_thousand;
+        let n = match self.attempt(Self::below_thousand) {
+            Some(n) => n,
+            None if bare && self.words.first() == Some(&Word::Thousand) => 1,
+            None => return None,
+        };
+        if n == 0 || self.take(|w| w == Word::Thousand).is_none() {
             return Some(n);
         }
         let rest = self.attempt(|r| {
@@ -89,27 +94,64 @@ impl Reader<'_> {
     }
 
     fn below_thousand(&mut self) -> Option<u64> {
-        let n = self.below_hundred()?;
-        // `twenty four hundred` is as good as `two thousand four hundred`.
-        if n == 0 || self.take(|w| w == Word::Hundred).is_none() {
-            return Some(n);
-        }
+        let hundreds = match self.take(|w| matches!(w, Word::Hundreds(_))) {
+            Some(Word::Hundreds(n)) => n,
+            _ => {
+                let bare = self.vocabulary.bare_thousand;
+                let n = match self.attempt(Self::below_hundred) {
+                    Some(n) => n,
+                    None if bare && self.words.first() == Some(&Word::Hundred) => 1,
+                    None => return None,
+                };
+                // `twenty four hundred` is as good as `two thousand four hundred`.
+                if n == 0 || self.take(|w| w == Word::Hundred).is_none() {
+                    return Some(n);
+                }
+                n * 100
+            }
+        };
         let rest = self.attempt(|r| {
             r.skip_and();
             r.below_hundred()
         });
-        Some(n * 100 + rest.unwrap_or(0))
+        Some(hundreds + rest.unwrap_or(0))
     }
 
     fn below_hundred(&mut self) -> Option<u64> {
+        let scores = self.vocabulary.by_scores;
+        if scores && let [Word::Number(4), Word::Tens(20), rest @ ..] = self.words {
+            self.words = rest;
+            return Some(80 + self.ones_behind(80));
+        }
         if let Some(Word::Tens(tens)) = self.take(|w| matches!(w, Word::Tens(_))) {
-            let one = self.attempt(|r| r.number(1..=9));
-            return Some(tens + one.unwrap_or(0));
+            return Some(tens + self.ones_behind(tens));
         }
         if self.take(|w| w == Word::Article).is_some() {
             return Some(1);
         }
-        self.number(0..=19)
+        self.below_thirty()
+    }
+
+    /// What stands behind `tens` and belongs to them; 0 if nothing does.
+    fn ones_behind(&mut self, tens: u64) -> u64 {
+        let to_nineteen = self.vocabulary.by_scores && matches!(tens, 60 | 80);
+        let ones = self.attempt(|r| {
+            if r.vocabulary.and_after_tens {
+                r.take(|w| w == Word::And);
+            }
+            let ones = if to_nineteen { r.below_thirty() } else { r.number(1..=9) };
+            ones.filter(|n| (1..20).contains(n))
+        });
+        ones.unwrap_or(0)
+    }
+
+    fn below_thirty(&mut self) -> Option<u64> {
+        let n = self.number(0..=29)?;
+        if n == 10 && self.vocabulary.by_scores {
+            // `dix-sept`.
+            return Some(10 + self.attempt(|r| r.number(7..=9)).unwrap_or(0));
+        }
+        Some(n)
     }
 
     fn number(&mut self, range: core::ops::RangeInclusive<u64>) -> Option<u64> {

@@ -7,7 +7,13 @@ use super::Word::{
 use super::{Vocabulary, Word};
 use crate::length::unit::Measure::{Centimetre, Foot, Inch, Metre, Millimetre};
 
-pub(super) static WORDS: Vocabulary = Vocabulary { words: TABLE, and_after_hundred: true };
+pub(super) static WORDS: Vocabulary = Vocabulary {
+    words: TABLE,
+    and_after_hundred: true,
+    and_after_tens: false,
+    by_scores: false,
+    bare_thousand: false,
+};
 
 const TABLE: &[(&str, Word)] = &[
     ("a", Article),

@@ -5,6 +5,8 @@
 
 pub(super) mod cardinal;
 mod en;
+mod es;
+mod fr;
 
 use super::unit::Measure;
 use crate::say::Language;
@@ -12,14 +14,16 @@ use crate::say::Language;
 /// What a word can mean in a reading.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Word {
-    /// 0 to 19.
+    /// 0 to 29, where they are one word.
     Number(u64),
     /// `oh`: a nought where digits are said one by one.
     Oh,
     /// 20, 30 … 90.
     Tens(u64),
-    /// `hundred` after a digit.
+    /// `hundred` behind a number.
     Hundred,
+    /// 100 to 900 in one word: `doscientos`.
+    Hundreds(u64),
     Thousand,
     /// A number typed in digits among words.
     Figure(u64),
@@ -35,6 +39,8 @@ pub(super) enum Word {
     Part(u64, bool),
     /// `eighth` 8, and `second` 2 for `thirty second`. The flag: it is in the plural.
     Ordinal(u64, bool),
+    /// Makes a part of the number before it: `dieciseis avos`. The flag as above.
+    Avos(bool),
     /// The ending typed behind a fraction in digits: `3/16ths`.
     Ending,
     Unit(Measure),
@@ -52,6 +58,12 @@ pub(super) struct Vocabulary {
     pub(super) words: &'static [(&'static str, Word)],
     /// `two hundred and five`.
     pub(super) and_after_hundred: bool,
+    /// `noventa y seis`, `vingt et un`.
+    pub(super) and_after_tens: bool,
+    /// `quatre-vingt-seize`: counted by scores, and by tens that go on to nineteen.
+    pub(super) by_scores: bool,
+    /// `mil`, `cent`: a thousand or a hundred with no number before it is one.
+    pub(super) bare_thousand: bool,
 }
 
 impl Vocabulary {
@@ -61,7 +73,7 @@ impl Vocabulary {
     }
 }
 
-const ALL: [&Vocabulary; 1] = [&en::WORDS];
+const ALL: [&Vocabulary; 3] = [&en::WORDS, &es::WORDS, &fr::WORDS];
 
 /// Every vocabulary, that of `language` first.
 pub(super) fn in_order(language: Language) -> impl Iterator<Item = &'static Vocabulary> {
@@ -69,6 +81,16 @@ pub(super) fn in_order(language: Language) -> impl Iterator<Item = &'static Voca
         Language::English => 0,
     };
     ALL.into_iter().cycle().skip(first).take(ALL.len())
+}
+
+/// Whether `word` hedges a reading, in any language.
+pub(super) fn is_about(word: &str) -> bool {
+    ALL.iter().any(|vocabulary| vocabulary.find(word) == Some(Word::About))
+}
+
+/// Whether `word` is a minus sign said, in any language.
+pub(super) fn is_minus(word: &str) -> bool {
+    ALL.iter().any(|vocabulary| vocabulary.find(word) == Some(Word::Minus))
 }
 
 #[cfg(test)]
