@@ -1,12 +1,12 @@
 //! The whole check of a survey: numbers, findings, verdict.
 
-use crate::finding::{Finding, Severity};
+use crate::finding::{Finding, RuleCode, Severity};
 use crate::frame::Preparation;
 use crate::judge::{self, Judgement, judge};
 use crate::order::{Numbers, Order};
 use crate::profile::Profile;
 use crate::rules::{self, Context};
-use crate::say::Message;
+use crate::say::{AnswerSays, Message};
 use crate::survey::Survey;
 
 /// All that can be said of a survey.
@@ -78,10 +78,30 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     Report { verdict: worst.into(), preparation, numbers, findings, judgement }
 }
 
-/// Checks the survey of `order` by `profile` as it holds for the chosen door line.
+/// The name in files of what is amiss with the answer to a dealer's question.
+pub const ANSWER_RULE: RuleCode = "answer";
+
+/// Checks `order` by `profile` as it holds for the chosen door line: its survey, and the
+/// answers to the dealer's questions.
 #[must_use]
 pub fn check_order(order: &Order, profile: &Profile) -> Report {
-    check(&order.survey, &profile.chosen(&order.answers))
+    let mut report = check(&order.survey, &profile.chosen(&order.answers));
+    for (question, amiss) in profile.amiss(&order.answers, order.survey.unit) {
+        let given = order.answers.iter().find(|answer| answer.question == question.key);
+        let answer = given.map(|given| given.answer.clone()).unwrap_or_default();
+        let (key, ask) = (question.key.clone(), question.ask.clone());
+        report.findings.push(Finding {
+            severity: Severity::Stop,
+            rule: ANSWER_RULE,
+            spots: Vec::new(),
+            message: AnswerSays { key, ask, answer, amiss }.into(),
+            hints: Vec::new(),
+        });
+        report.verdict = Verdict::Stop;
+    }
+    // Stable: what the rules stop stays before what a dealer misses.
+    report.findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
+    report
 }
 
 /// Whether a limit already questions the reading that `judged` suspects. The limit says

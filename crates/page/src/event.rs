@@ -54,6 +54,8 @@ pub enum Action {
     Key(Key),
     /// Bring the keyboard with letters, or the one with numbers.
     Letters,
+    /// Go to the field of the answer to a dealer's question, and come back.
+    Answer(String),
     /// Put a suggested text into a field.
     Use(Field, String),
     /// Confirm a finding, or take that back.
@@ -95,6 +97,7 @@ impl Action {
             Self::Key(Key::Eighths(n)) => ["eighths:", &n.to_string()].concat(),
             Self::Key(Key::Nudge(by)) => ["nudge:", &by.nm().to_string()].concat(),
             Self::Letters => "letters".into(),
+            Self::Answer(key) => ["answer:", key].concat(),
             Self::Use(field, text) => ["use:", &field.name(), ":", text].concat(),
             Self::Confirm(key) => ["confirm:", key].concat(),
             Self::Reread(field) => ["reread:", &field.name()].concat(),
@@ -124,6 +127,7 @@ impl Action {
             "eighths" => Self::Key(Key::Eighths(rest.parse().ok().filter(|n| *n < 8)?)),
             "nudge" => Self::Key(Key::Nudge(Length::from_nm(rest.parse().ok()?))),
             "letters" => Self::Letters,
+            "answer" => Self::Answer(rest.to_owned()),
             "use" => {
                 let (field, text) = rest.split_once(':')?;
                 Self::Use(Field::from_name(field)?, text.to_owned())
@@ -182,6 +186,7 @@ mod tests {
             Action::Change(field),
             Action::Focus(field),
             Action::Letters,
+            Action::Answer("side-seal".into()),
             Action::Use(field, "96 1/4: in".into()),
             Action::Confirm("spread:width.low".into()),
             Action::Reread(field),

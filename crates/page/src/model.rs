@@ -35,6 +35,8 @@ pub struct Model {
     pub order: Order,
     /// The rules it is checked by.
     pub profile: Profile,
+    /// What is wrong with the rules that a dealer gave; then the built-in ones hold.
+    pub profile_fault: Option<String>,
     /// The field with the keys and the tape beside it.
     pub active: Option<Field>,
     /// Whether the keyboard has letters, for feet and words.
@@ -125,6 +127,8 @@ impl Model {
             claimed: verdict,
             date: self.environment.today,
             language: "en".to_owned(),
+            profile: (!self.profile.is_built_in())
+                .then(|| (self.profile.name.clone(), self.profile.revision)),
             ..self.order.clone()
         }
     }

@@ -5,6 +5,7 @@
 use crate::field::Field;
 use crate::model::Model;
 use crate::step::Step;
+use hangtrue_core::check::ANSWER_RULE;
 use hangtrue_core::check::Report;
 use hangtrue_core::say::{Hint, Message};
 use hangtrue_core::{Finding, Severity};
@@ -46,6 +47,7 @@ pub fn problems(model: &Model, report: &Report) -> Vec<Problem> {
             finding.severity > Severity::Note
                 && finding.spots.first().copied() == model.proof.map(|field| field.spot)
         }
+        Step::Questions => finding.rule == ANSWER_RULE,
         step => {
             finding.severity > Severity::Note
                 && finding.spots.first().is_some_and(|spot| Step::of(*spot) == step)

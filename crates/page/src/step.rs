@@ -20,6 +20,8 @@ pub enum Step {
     Bow,
     /// One more reading that checks the others.
     Proof,
+    /// The dealer's own questions; left out where there are none.
+    Questions,
     /// All readings, all findings, what the order will say.
     Check,
     /// The order and its link.
@@ -34,7 +36,7 @@ pub enum Step {
 
 impl Step {
     /// The walk from first to last; an opened order is not part of it.
-    pub const WALK: [Self; 9] = [
+    pub const WALK: [Self; 10] = [
         Self::Start,
         Self::Frame,
         Self::Width,
@@ -42,6 +44,7 @@ impl Step {
         Self::Header,
         Self::Bow,
         Self::Proof,
+        Self::Questions,
         Self::Check,
         Self::Send,
     ];
@@ -60,6 +63,7 @@ impl Step {
             Self::Header => "header",
             Self::Bow => "bow",
             Self::Proof => "proof",
+            Self::Questions => "questions",
             Self::Check => "check",
             Self::Send => "send",
             Self::Opened => "opened",

@@ -1,7 +1,10 @@
 //! `update`: what an event makes of the model, and what it asks of the browser.
 
+mod dealer;
 mod handover;
 mod walk;
+
+pub(crate) use dealer::ANSWER;
 
 use crate::draft::keep;
 use crate::effect::Effect;
@@ -35,6 +38,10 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
 fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
     if let Some(field) = Field::from_name(name) {
         return type_in(model, field, value);
+    }
+    if let Some(key) = name.strip_prefix(ANSWER) {
+        dealer::answer(model, key, value);
+        return keep(model).into_iter().collect();
     }
     let order = &mut model.order;
     match (name, value) {
@@ -89,6 +96,7 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Go(step) => walk::go(model, step),
         Action::Change(field) => walk::change(model, field),
         Action::Focus(field) => vec![Effect::Focus(field.name())],
+        Action::Answer(key) => dealer::change(model, &key),
         Action::Key(key) => press(model, key),
         Action::Letters => {
             model.letters = !model.letters;

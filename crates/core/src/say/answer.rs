@@ -6,6 +6,8 @@ use crate::profile::{Amiss, Words};
 /// An answer that will not do.
 #[derive(Clone, Debug, PartialEq)]
 pub struct AnswerSays {
+    /// The question's key.
+    pub key: String,
     /// The question, as the dealer put it.
     pub ask: Words,
     /// The answer.

@@ -1,5 +1,6 @@
 //! English (US).
 
+mod dealer;
 mod handover;
 
 use super::{
@@ -132,6 +133,7 @@ pub static TEXT: Text = Text {
                        in 80 of 100 cases.",
         columns: ["Reading", "Read", "Adjusted", "±", "w", "Least detectable"],
     },
+    dealer: dealer::DEALER,
     send: Send {
         heading: "The order",
         lede: "The link holds the whole order. Send it to your dealer: it opens as the same \

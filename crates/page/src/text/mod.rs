@@ -3,9 +3,11 @@
 //! A catalogue is one constant of one type, so a text that a language lacks, or
 //! has too many, does not compile.
 
+mod dealer;
 mod en;
 mod handover;
 
+pub use dealer::Dealer;
 pub use en::TEXT;
 pub use handover::{Handover, Paper, Picture, Replace, Voice};
 
@@ -38,6 +40,8 @@ pub struct Text {
     pub check: Check,
     /// What the judge sees.
     pub judge: Judge,
+    /// A dealer's own rules.
+    pub dealer: Dealer,
     /// The order.
     pub send: Send,
     /// An order that was sent.

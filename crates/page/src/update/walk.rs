@@ -1,5 +1,6 @@
 //! From screen to screen.
 
+use super::dealer::after_the_readings;
 use crate::address::Address;
 use crate::draft::keep;
 use crate::effect::Effect;
@@ -35,13 +36,18 @@ pub(super) fn next(model: &mut Model) -> Vec<Effect> {
 /// To the next reading that is worth taking, or to the check where none is.
 fn prove(model: &mut Model) -> Vec<Effect> {
     model.proof = next_proof(model);
-    go(model, if model.proof.is_some() { Step::Proof } else { Step::Check })
+    let step = if model.proof.is_some() { Step::Proof } else { after_the_readings(model) };
+    go(model, step)
 }
 
-/// The next reading worth its minute that has not been left out.
+/// The next reading that a dealer asks for, or that is worth its minute, and that has
+/// not been left out.
 fn next_proof(model: &Model) -> Option<Field> {
+    let unread = |spot: &Spot| model.order.survey.lengths(*spot).next().is_none();
+    let asked = model.profile.closing.iter().copied().filter(unread);
     let next = model.report().judgement.next;
-    let spot = next.into_iter().map(|next| next.spot).find(|spot| !model.skipped.contains(spot))?;
+    let mut spots = asked.chain(next.into_iter().map(|next| next.spot));
+    let spot = spots.find(|spot| !model.skipped.contains(spot))?;
     Some(blank(model, spot))
 }
 
@@ -130,7 +136,12 @@ pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
         show(model, Step::Start);
         return vec![Effect::Top];
     };
-    if address.step == Step::Opened && model.opened.is_none() {
+    let nothing_there = match address.step {
+        Step::Opened => model.opened.is_none(),
+        Step::Questions => after_the_readings(model) != Step::Questions,
+        _ => false,
+    };
+    if nothing_there {
         show(model, Step::Check);
         return vec![Effect::Replace(model.address(), None), Effect::Top];
     }
@@ -159,7 +170,8 @@ pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
 pub(super) fn restart(model: &mut Model) -> Vec<Effect> {
     let unit = model.order.survey.unit;
     let environment: Environment = model.environment.clone();
-    *model = Model::new(environment);
+    let (profile, profile_fault) = (model.profile.clone(), model.profile_fault.take());
+    *model = Model { profile, profile_fault, ..Model::new(environment) };
     model.order.survey.unit = unit;
     show(model, Step::Start);
     vec![Effect::Forget, Effect::Push(model.address()), Effect::Top]

@@ -1,6 +1,6 @@
 //! All readings, what the order will say and why, every finding.
 
-use super::{Scene, frame, judge, order, parts, problems};
+use super::{Scene, dealer, frame, judge, order, parts, problems};
 use crate::text::TEXT;
 use hangtrue_core::check::Verdict;
 use maud::{Markup, html};
@@ -33,6 +33,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 h2 { (text.readings) }
                 (order::readings(scene, true))
             }
+            (dealer::answers(scene, true))
             (judge::unseen(scene))
             (judge::working(scene))
             (parts::submit(text.send))

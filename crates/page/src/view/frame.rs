@@ -1,6 +1,6 @@
 //! Whether the frame can take a door.
 
-use super::{Scene, parts, picture, problems, reading};
+use super::{Scene, dealer, parts, picture, problems, reading};
 use crate::field::Field;
 use crate::step::Step;
 use crate::text::TEXT;
@@ -24,6 +24,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 (parts::heading(text.heading))
                 p.lede { (text.lede) }
                 (problems::summary(scene))
+                (dealer::doors(scene))
                 (parts::choice(
                     "old-door",
                     text.old_door,

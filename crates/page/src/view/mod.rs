@@ -1,6 +1,7 @@
 //! `view`: what the model looks like, as markup.
 
 mod check;
+mod dealer;
 mod dimension;
 mod frame;
 mod judge;
@@ -44,6 +45,7 @@ pub fn view(model: &Model) -> String {
         Step::Frame => frame::view(scene),
         Step::Width | Step::Height | Step::Header | Step::Bow => dimension::view(scene),
         Step::Proof => proof::view(scene),
+        Step::Questions => dealer::questions(scene),
         Step::Check => check::view(scene),
         Step::Send => send::view(scene),
         Step::Opened => opened::view(scene),
@@ -68,7 +70,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
             } @else {
                 span.name { "Hangtrue" }
             }
-            @if let Some((at, of)) = progress(step) {
+            @if let Some((at, of)) = progress(scene.model) {
                 div.progress {
                     span { ((TEXT.progress)(at, of)) }
                     progress value=(at) max=(of) aria-hidden="true" {}
@@ -83,8 +85,9 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
 }
 
 /// Which question this is, of how many; one more reading counts with the bows.
-fn progress(step: Step) -> Option<(usize, usize)> {
-    let at = match step {
+fn progress(model: &Model) -> Option<(usize, usize)> {
+    let asks = usize::from(!model.profile.questions.is_empty());
+    let at = match model.step {
         Step::Start | Step::Opened | Step::Scan | Step::Voice => return None,
         Step::Frame => 1,
         Step::Width => 2,
@@ -92,8 +95,9 @@ fn progress(step: Step) -> Option<(usize, usize)> {
         Step::Header => 4,
         Step::Bow => 5,
         Step::Proof => 6,
-        Step::Check => 7,
-        Step::Send => 8,
+        Step::Questions => 7,
+        Step::Check => 7 + asks,
+        Step::Send => 8 + asks,
     };
-    Some((at, 8))
+    Some((at, 8 + asks))
 }

@@ -1,6 +1,6 @@
 //! An order that somebody sent.
 
-use super::{Scene, check, frame, judge, order, parts, picture, print};
+use super::{Scene, check, dealer, frame, judge, order, parts, picture, print};
 use crate::event::Action;
 use crate::model::Model;
 use crate::step::Step;
@@ -38,6 +38,7 @@ fn whole(model: &Model, order: &Order) -> Markup {
                     ((text.disagrees)(check::word(order.claimed), check::word(report.verdict)))
                 }
             }
+            (dealer::other_rules(&model.profile, order))
             (particulars(order))
             div.columns {
                 (order::numbers(scene))
@@ -49,6 +50,7 @@ fn whole(model: &Model, order: &Order) -> Markup {
                 h2 { (TEXT.check.readings) }
                 (order::readings(scene, false))
             }
+            (dealer::answers(scene, false))
             (judge::residuals(scene))
             (judge::unseen(scene))
             (judge::working(scene))

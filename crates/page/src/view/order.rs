@@ -9,6 +9,7 @@ use crate::model::{confirm_key, confirmation};
 use crate::problems;
 use crate::text::TEXT;
 use hangtrue_core::order::Number;
+use hangtrue_core::profile::Take;
 use hangtrue_core::{Dimension, Entry, Finding, Severity, Spot};
 use maud::{Markup, html};
 
@@ -38,9 +39,15 @@ fn why(scene: Scene<'_>, number: &Number) -> Markup {
     let count = survey.of(number.dimension).count();
     let place = scene.model.speaker().place(number.spot);
     let found = number.as_found.text(survey.unit);
+    let mean = scene.model.profile.take == Take::Mean && count > 1;
+    let tightest = survey.tightest(number.dimension).map_or(number.as_found, |(_, read)| read);
     let changed = scene.report.preparation.change(number.dimension) != hangtrue_core::Length::ZERO;
     html! {
-        ((TEXT.check.tightest)(count, place, &found))
+        @if mean {
+            ((TEXT.dealer.mean)(count, &found, place, &tightest.text(survey.unit)))
+        } @else {
+            ((TEXT.check.tightest)(count, place, &found))
+        }
         @if changed {
             " · " ((TEXT.check.as_found)(&found)) ". "
             strong { (TEXT.check.remeasure) }

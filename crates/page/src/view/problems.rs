@@ -4,6 +4,7 @@ use super::Scene;
 use crate::event::Action;
 use crate::problems::Problem;
 use crate::text::TEXT;
+use hangtrue_core::say::Message;
 use maud::{Markup, html};
 
 /// The summary, which takes the focus after Continue; nothing where nothing stands.
@@ -32,7 +33,14 @@ fn link(scene: Scene<'_>, problem: &Problem) -> Markup {
             Some(field) => {
                 button.quiet type="button" data-act=(Action::Change(field).code()) { (sentence) }
             }
-            None => (sentence),
+            None => @match &problem.finding.message {
+                Message::Answer(says) => {
+                    button.quiet type="button" data-act=(Action::Answer(says.key.clone()).code()) {
+                        (sentence)
+                    }
+                }
+                _ => (sentence),
+            },
         }
     }
 }

@@ -1,6 +1,6 @@
 //! The order and the ways to hand it over.
 
-use super::{Scene, judge, order, parts, picture, print};
+use super::{Scene, dealer, judge, order, parts, picture, print};
 use crate::event::Action;
 use crate::message::Message;
 use crate::step::Step;
@@ -16,6 +16,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (parts::heading(text.heading))
             @if ready {
                 p.lede { (text.lede) }
+                (dealer::says(&model.profile.send))
                 div.columns {
                     (order::numbers(scene))
                     (picture::order(scene))

@@ -1,6 +1,6 @@
 //! What to bring, the unit, the cautions.
 
-use super::{Scene, parts};
+use super::{Scene, dealer, parts};
 use crate::text::TEXT;
 use maud::{Markup, html};
 
@@ -11,7 +11,9 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     html! {
         form data-act="next" {
             (parts::heading(text.heading))
+            (dealer::notice(scene))
             p.lede { (text.lede) }
+            (dealer::says(&scene.model.profile.start))
             (parts::choice("unit", text.unit, &units, Some(chosen)))
             (parts::submit(if scene.model.has_draft() { text.go_on } else { text.begin }))
             div.columns {

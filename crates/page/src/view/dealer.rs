@@ -1,0 +1,204 @@
+//! A dealer's name, texts, door lines and questions.
+
+use super::{Scene, parts, problems};
+use crate::event::Action;
+use crate::text::TEXT;
+use crate::update::ANSWER;
+use hangtrue_core::Length;
+use hangtrue_core::length::read;
+use hangtrue_core::order::Order;
+use hangtrue_core::profile::{DOOR, Door, Kind, Profile, Question};
+use hangtrue_core::say::Message;
+use maud::{Markup, html};
+
+/// Whose rules these are, or that they could not be read; nothing for the built-in ones.
+pub(super) fn notice(scene: Scene<'_>) -> Markup {
+    let profile = &scene.model.profile;
+    html! {
+        @if let Some(fault) = &scene.model.profile_fault {
+            div.summary.stop #rules role="note" { p { (TEXT.dealer.unread) } p.hint { (fault) } }
+        } @else if !profile.is_built_in() {
+            p.rules #rules { ((TEXT.dealer.rules)(&profile.name, profile.revision)) }
+        }
+    }
+}
+
+/// What the dealer says on the first screen, or beside the finished order.
+pub(super) fn says(words: &hangtrue_core::profile::Words) -> Markup {
+    html! { @if !words.is_empty() { p.dealer { (words.in_language(TEXT.lang)) } } }
+}
+
+/// The rules an order was made under, where they are not those it is checked by.
+pub(super) fn other_rules(profile: &Profile, order: &Order) -> Markup {
+    let name = |name: &str, revision| (TEXT.dealer.rules)(name, revision);
+    let made = order.profile.as_ref().filter(|(made, _)| !made.is_empty());
+    let ours = (!profile.is_built_in()).then(|| (profile.name.clone(), profile.revision));
+    let same = made == ours.as_ref();
+    let told = |rules: Option<&(String, u32)>| match rules {
+        Some((by, revision)) => name(by, *revision),
+        None => TEXT.dealer.built_in.to_owned(),
+    };
+    html! {
+        @if !same { p.hint { ((TEXT.dealer.other_rules)(&told(made), &told(ours.as_ref()))) } }
+    }
+}
+
+/// Which door line; nothing where there is nothing to choose.
+pub(super) fn doors(scene: Scene<'_>) -> Markup {
+    let doors = &scene.model.profile.doors;
+    let name = [ANSWER, DOOR].concat();
+    let chosen = scene.model.answer(DOOR);
+    html! {
+        @if doors.len() > 1 {
+            fieldset.choice.doors {
+                legend { (TEXT.dealer.door) }
+                @for door in doors {
+                    (option(&name, &door.key, chosen == door.key, html! {
+                        (door.name.in_language(TEXT.lang))
+                        " " span.hint { (needs(scene, door)) }
+                    }))
+                }
+                (option(&name, "", chosen.is_empty(), html! { (TEXT.dealer.no_door) }))
+            }
+        } @else if let [only] = doors.as_slice() {
+            p { strong { (only.name.in_language(TEXT.lang)) } " " span.hint { (needs(scene, only)) } }
+        }
+    }
+}
+
+fn needs(scene: Scene<'_>, door: &Door) -> String {
+    let unit = scene.model.order.survey.unit;
+    let text = |least: Option<Length>| least.map(|least| least.text(unit));
+    let needs =
+        (TEXT.dealer.needs)(text(door.header_least).as_deref(), text(door.post_least).as_deref());
+    let note = door.note.in_language(TEXT.lang);
+    [note, if note.is_empty() || needs.is_empty() { "" } else { "; " }, &needs].concat()
+}
+
+fn option(name: &str, value: &str, chosen: bool, label: Markup) -> Markup {
+    html! {
+        label {
+            input type="radio" name=(name) value=(value) checked[chosen];
+            span { (label) }
+        }
+    }
+}
+
+/// The screen of the dealer's questions.
+pub(super) fn questions(scene: Scene<'_>) -> Markup {
+    let profile = &scene.model.profile;
+    html! {
+        form data-act="next" {
+            (parts::heading(&(TEXT.dealer.questions)(&profile.name)))
+            (problems::summary(scene))
+            @for question in &profile.questions { (one(scene, question)) }
+            (parts::submit(TEXT.button.next))
+        }
+    }
+}
+
+fn one(scene: Scene<'_>, question: &Question) -> Markup {
+    let id = [ANSWER, &question.key].concat();
+    let ask = question.ask.in_language(TEXT.lang);
+    let hint = question.hint.in_language(TEXT.lang);
+    let given = scene.model.answer(&question.key);
+    let optional = html! { @if !question.required { " " span.hint { (TEXT.dealer.optional) } } };
+    let bad = scene.problems.iter().find(|problem| about(&problem.finding.message, question));
+    let amiss = html! { @if let Some(problem) = bad { (problems::at_field(scene, problem)) } };
+    let choices: Vec<(&str, &str)> = match &question.kind {
+        Kind::Choice(choices) => {
+            choices.iter().map(|c| (c.key.as_str(), c.label.in_language(TEXT.lang))).collect()
+        }
+        Kind::YesNo => vec![("yes", TEXT.frame.yes), ("no", TEXT.frame.no)],
+        Kind::Length { .. } | Kind::Text { .. } => {
+            let described = [&id, "-hint"].concat();
+            return html! {
+                div.line.bad[bad.is_some()] {
+                    label for=(id) { (ask) (optional) }
+                    p.hint id=(described) { (hint) }
+                    (amiss)
+                    input #(id) type="text" name=(id) value=(given) autocomplete="off"
+                        inputmode=[matches!(question.kind, Kind::Length { .. }).then_some("decimal")]
+                        maxlength="120" spellcheck="false" aria-describedby=(described)
+                        aria-invalid=[bad.map(|_| "true")];
+                    (echo(scene, question, given))
+                }
+            };
+        }
+    };
+    html! {
+        fieldset.choice.bad[bad.is_some()] {
+            legend { (ask) (optional) }
+            @if !hint.is_empty() { p.hint { (hint) } }
+            (amiss)
+            @for (index, (key, label)) in choices.iter().enumerate() {
+                label {
+                    input id=[(index == 0).then_some(&id)] type="radio" name=(id) value=(key)
+                        checked[given == *key];
+                    span { (label) }
+                }
+            }
+        }
+    }
+}
+
+/// A length in both units, as it is understood.
+fn echo(scene: Scene<'_>, question: &Question, given: &str) -> Markup {
+    let unit = scene.model.order.survey.unit;
+    let length = matches!(question.kind, Kind::Length { .. }).then(|| read(given, unit).ok());
+    html! {
+        @if let Some(Some(length)) = length {
+            p.echo { b { (length.text(unit)) } " = " (length.text(unit.other())) }
+        }
+    }
+}
+
+fn about(message: &Message, question: &Question) -> bool {
+    matches!(message, Message::Answer(says) if says.key == question.key)
+}
+
+/// The answers of an order, with a way to change each where `change` says so.
+pub(super) fn answers(scene: Scene<'_>, change: bool) -> Markup {
+    let model = scene.model;
+    html! {
+        @if !model.order.answers.is_empty() {
+            section.answers {
+                h2 { (TEXT.dealer.answers) }
+                ul.read {
+                    @for answer in &model.order.answers {
+                        @let (ask, shown) = told(&model.profile, &answer.question, &answer.answer);
+                        li {
+                            span.spot { (ask) }
+                            span.typed { (shown) }
+                            @if change && answer.question != DOOR {
+                                (parts::quiet_about(
+                                    &Action::Answer(answer.question.clone()),
+                                    TEXT.button.change,
+                                    ask,
+                                ))
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// A question and its answer as they are shown: in the dealer's words where the profile
+/// has them, else as the order has them.
+pub(super) fn told<'a>(profile: &'a Profile, key: &'a str, answer: &'a str) -> (&'a str, &'a str) {
+    if key == DOOR {
+        let door = profile.doors.iter().find(|door| door.key == answer);
+        return (TEXT.dealer.door, door.map_or(answer, |door| door.name.in_language(TEXT.lang)));
+    }
+    let Some(question) = profile.questions.iter().find(|question| question.key == key) else {
+        return (key, answer);
+    };
+    let shown = match (&question.kind, answer) {
+        (Kind::YesNo, "yes") => TEXT.frame.yes,
+        (Kind::YesNo, "no") => TEXT.frame.no,
+        _ => question.shown(answer, TEXT.lang),
+    };
+    (question.ask.in_language(TEXT.lang), shown)
+}
