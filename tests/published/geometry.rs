@@ -5,6 +5,9 @@
 //! (288 V² of four points): classical; the values are computed from the stated
 //! formulas.
 
+// A panic here is a failed test.
+#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+
 use hangtrue_core::Length;
 
 /// Area of a triangle by Heron's formula, sides sorted as Kahan advises.
