@@ -6,7 +6,7 @@
 //! formulas.
 
 // A panic here is a failed test.
-#![allow(clippy::unwrap_used, clippy::indexing_slicing)]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::needless_range_loop)]
 
 use hangtrue_core::Length;
 
