@@ -41,7 +41,7 @@ impl Numbers {
     /// the door still fits.
     #[must_use]
     pub fn of(survey: &Survey, profile: &Profile, preparation: &Preparation) -> Self {
-        let step = profile.step.unwrap_or(survey.unit.step());
+        let step = profile.step(survey.unit);
         Self(Dimension::ALL.map(|dimension| {
             let (spot, tightest) = survey.tightest(dimension)?;
             let as_found = match profile.take {

@@ -3,13 +3,18 @@
 use crate::model::Model;
 use crate::text::TEXT;
 use hangtrue_core::check::Report;
+use hangtrue_core::profile::{Contact, dialled};
+use hangtrue_link::code::{Said, characters};
 use hangtrue_link::{EncodeError, share};
 
 /// The order in one line of plain ASCII, and its link.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Message {
-    /// `W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in`
+    /// `W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in`, behind the order's number if it
+    /// has one.
     pub line: String,
+    /// The order's number, where the dealer's rules make one.
+    pub number: Option<String>,
     /// The link.
     pub link: String,
 }
@@ -20,8 +25,14 @@ impl Message {
     /// # Errors
     /// When the order does not go into a link.
     pub fn of(model: &Model, report: &Report) -> Result<Self, EncodeError> {
-        let link = hangtrue_link::url(&model.environment.base, &model.sent(report.verdict))?;
-        Ok(Self { line: share::line(report, model.speaker()), link })
+        let sent = model.sent(report.verdict);
+        let link = hangtrue_link::url(&model.environment.base, &sent)?;
+        let numbering = model.profile.numbering.as_ref();
+        let check = characters(&Said::of(report, sent.survey.unit));
+        let number = numbering.zip(check).map(|(how, check)| how.number(&sent, &check));
+        let line = share::line(report, model.speaker());
+        let line = number.as_ref().map_or(line.clone(), |number| [number, " ", &line].concat());
+        Ok(Self { line, number, link })
     }
 
     /// Both in one line.
@@ -30,17 +41,25 @@ impl Message {
         [&self.line, " ", &self.link].concat()
     }
 
-    /// Opens the mail program with it; `vehicle` is added to the subject.
+    /// Opens the mail program with it, to the dealer if there is one; `vehicle` is added to
+    /// the subject.
     #[must_use]
-    pub fn mailto(&self, vehicle: &str) -> String {
+    pub fn mailto(&self, to: &Contact, vehicle: &str) -> String {
         let between = if vehicle.is_empty() { "" } else { ": " };
         let subject = [TEXT.order, between, vehicle].concat();
-        share::mailto("", &subject, &[&self.line, "\n\n", &self.link, "\n"].concat())
+        share::mailto(&to.email, &subject, &[&self.line, "\n\n", &self.link, "\n"].concat())
     }
 
-    /// Opens the message program with it.
+    /// Opens the message program with it, to the dealer if there is one.
     #[must_use]
-    pub fn sms(&self) -> String {
-        share::sms("", &self.text())
+    pub fn sms(&self, to: &Contact) -> String {
+        share::sms(&dialled(&to.sms), &self.text())
+    }
+
+    /// The dealer's own page with the order behind its `#`; none where there is none.
+    #[must_use]
+    pub fn page(&self, to: &Contact) -> Option<String> {
+        let (_, payload) = self.link.split_once('#')?;
+        (!to.page.is_empty()).then(|| [&to.page, "#", payload].concat())
     }
 }

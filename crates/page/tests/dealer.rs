@@ -74,6 +74,15 @@ fn the_walk_shows_who_rules_and_asks_what_they_ask() {
     assert_eq!(model.step, Step::Send);
     let screen = view(&model);
     assert!(screen.contains("We confirm every order by telephone before we cut."));
+    for text in [
+        "mailto:orders@prairie-doors.example?subject=",
+        "sms:+15550100142",
+        "tel:+15550100140",
+        "https://prairie-doors.example/incoming/#",
+        "Order number PD--",
+    ] {
+        assert!(screen.contains(text), "{text}");
+    }
     let sent = model.sent(Verdict::Clear);
     assert_eq!(sent.profile, Some(("Prairie Door Works".to_owned(), 4)));
     let answers: Vec<_> = sent.answers.iter().map(|a| (&*a.question, &*a.answer)).collect();

@@ -53,6 +53,12 @@ pub fn is_phone(text: &str) -> bool {
     (3..=15).contains(&digits) && text.len() <= 32 && text.char_indices().all(known)
 }
 
+/// A telephone number as `tel:` and `sms:` take it (RFC 3966): digits, and a `+` before them.
+#[must_use]
+pub fn dialled(number: &str) -> String {
+    number.chars().filter(|c| c.is_ascii_digit() || *c == '+').collect()
+}
+
 /// Whether `text` is the address of a page on the web: `https` (or `http`), a host, no
 /// spaces, no fragment (the order goes there) and no user name (it hides the host).
 #[must_use]

@@ -13,7 +13,7 @@ mod question;
 mod words;
 
 pub use colour::{CONTRAST_LEAST, Colour, Palette, Poor};
-pub use contact::{Contact, is_email, is_page, is_phone};
+pub use contact::{Contact, dialled, is_email, is_page, is_phone};
 pub use door::{Door, Panel, Track};
 pub use limits::{Beyond, End, Limited, Ruled, Ruling};
 pub use numbering::{NumberError, Numbering, Part};
@@ -78,7 +78,7 @@ pub struct Profile {
     pub numbering: Option<Numbering>,
     /// How an ordered number is taken from several readings.
     pub take: Take,
-    /// The step ordered numbers are rounded to; the unit's own step if not set.
+    /// The step ordered numbers are rounded to, in orders of its own unit.
     pub step: Option<Length>,
     /// Closing readings without which no order is made.
     pub closing: Vec<Spot>,
@@ -111,6 +111,15 @@ impl Profile {
     #[must_use]
     pub fn limit(&self, what: Limited) -> Ruled<'_> {
         Ruled::of(what, &self.rulings)
+    }
+
+    /// The step to which the numbers of an order in `unit` are rounded. A step that is no
+    /// whole number of the unit's own holds only in orders of the other unit: 1/8 in is no
+    /// number of millimetres that a saw could be set to.
+    #[must_use]
+    pub fn step(&self, unit: Unit) -> Length {
+        let own = unit.step();
+        self.step.filter(|step| step.floor_to(own) == *step).unwrap_or(own)
     }
 
     /// The door line that `answers` choose; the only one where there is but one.
@@ -202,6 +211,16 @@ mod tests {
         assert_eq!(width(Take::Tightest), Some(Length::from_sixteenths(92 * 16 + 3)));
         // 92 4/16, 3/16 and 8/16 make 92 5/16.
         assert_eq!(width(Take::Mean), Some(Length::from_sixteenths(92 * 16 + 5)));
+    }
+
+    #[test]
+    fn a_step_holds_in_orders_of_its_own_unit() {
+        let eighth = Length::from_sixteenths(2);
+        let profile = Profile { step: Some(eighth), ..Profile::default() };
+        assert_eq!(profile.step(Unit::Inch), eighth);
+        assert_eq!(profile.step(Unit::Millimetre), Length::MILLIMETRE);
+        let profile = Profile { step: Some(Length::MILLIMETRE), ..Profile::default() };
+        assert_eq!(profile.step(Unit::Inch), Length::SIXTEENTH);
     }
 
     #[test]

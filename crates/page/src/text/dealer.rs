@@ -25,6 +25,12 @@ pub struct Dealer {
     pub answers: &'static str,
     /// Why a number is what it is where the mean is taken.
     pub mean: fn(count: usize, mean: &str, place: &str, tightest: &str) -> String,
+    /// The order's own number.
+    pub number: fn(&str) -> String,
+    /// To the dealer's page, with the order.
+    pub page: fn(name: &str) -> String,
+    /// The dealer's telephone.
+    pub call: fn(&str) -> String,
     /// Over the ways to the dealer.
     pub send_to: fn(name: &str) -> String,
 }

@@ -19,7 +19,7 @@ pub(super) fn copy_link(model: &Model) -> Vec<Effect> {
 
 /// Hands the order in one line and the link to the share sheet.
 pub(super) fn share(model: &Model) -> Vec<Effect> {
-    let Some(Message { line, link }) = message(model) else { return Vec::new() };
+    let Some(Message { line, link, .. }) = message(model) else { return Vec::new() };
     vec![Effect::Share { title: TEXT.order.to_owned(), text: line, url: link }]
 }
 

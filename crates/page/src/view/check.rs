@@ -8,7 +8,7 @@ use maud::{Markup, html};
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let text = &TEXT.check;
     let unit = scene.model.order.survey.unit;
-    let step = scene.model.profile.step.unwrap_or(unit.step());
+    let step = scene.model.profile.step(unit);
     html! {
         form data-act="next" {
             (parts::heading(text.heading))

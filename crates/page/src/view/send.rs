@@ -5,6 +5,7 @@ use crate::event::Action;
 use crate::message::Message;
 use crate::step::Step;
 use crate::text::TEXT;
+use hangtrue_core::profile::dialled;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -65,6 +66,12 @@ fn ways(scene: Scene<'_>) -> Markup {
         Ok(message) => message,
         Err(why) => return why,
     };
+    let to = &model.profile.contact;
+    let heading = if to.is_empty() {
+        text.ways.to_owned()
+    } else {
+        (TEXT.dealer.send_to)(&model.profile.name)
+    };
     let (first, second) = if model.environment.can_share {
         (Action::Share, Some(Action::Copy))
     } else {
@@ -72,13 +79,24 @@ fn ways(scene: Scene<'_>) -> Markup {
     };
     html! {
         section.link {
-            h2 { (text.ways) }
+            h2 { (heading) }
+            @if let Some(number) = &message.number {
+                p { ((TEXT.dealer.number)(number)) }
+            }
+            @if let Some(page) = message.page(to) {
+                a.button.primary href=(page) { ((TEXT.dealer.page)(&model.profile.name)) }
+            }
             // No submit button: Enter in a line above must not send anything.
-            button.primary type="button" data-act=(first.code()) { (word(&first)) }
+            button.primary[to.page.is_empty()] type="button" data-act=(first.code()) {
+                (word(&first))
+            }
             div.actions {
                 @if let Some(second) = second { (parts::button(&second, word(&second))) }
-                a.button href=(message.mailto(&model.order.vehicle)) { (text.mail) }
-                a.button href=(message.sms()) { (text.sms) }
+                a.button href=(message.mailto(to, &model.order.vehicle)) { (text.mail) }
+                a.button href=(message.sms(to)) { (text.sms) }
+                @if !to.phone.is_empty() {
+                    a.button href={ "tel:" (dialled(&to.phone)) } { ((TEXT.dealer.call)(&to.phone)) }
+                }
                 a.button href={ "#/" (Step::Scan.slug()) } { (text.scan) }
                 a.button href={ "#/" (Step::Voice.slug()) } { (text.say) }
                 (parts::button(&Action::Print, TEXT.button.print))

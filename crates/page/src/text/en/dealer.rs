@@ -27,5 +27,8 @@ pub(super) const DEALER: Dealer = Dealer {
         ["the mean of ", &count, " readings, ", mean, "; the tightest, ", place, ": ", tightest]
             .concat()
     },
+    number: |number| ["Order number ", number].concat(),
+    page: |name| ["Hand it to ", name, " now"].concat(),
+    call: |number| ["Call ", number].concat(),
     send_to: |name| ["Send it to ", name].concat(),
 };
