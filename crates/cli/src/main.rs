@@ -1,2 +1,24 @@
-//! The command `hangtrue`.
-fn main() {}
+//! `hangtrue`: the back office's end of an order.
+
+mod args;
+mod command;
+mod lines;
+mod out;
+mod table;
+
+use std::process::ExitCode;
+
+use clap::Parser as _;
+
+fn main() -> ExitCode {
+    match command::run(args::Args::parse()) {
+        Ok(code) => code,
+        // Whoever reads us has had enough (`hangtrue check … | head`): no error.
+        Err(error) if out::is_broken_pipe(&error) => ExitCode::SUCCESS,
+        Err(error) => {
+            use std::io::Write as _;
+            let _ = writeln!(std::io::stderr(), "hangtrue: {error:#}");
+            ExitCode::from(2)
+        }
+    }
+}

@@ -1,4 +1,4 @@
-//! What is said of a survey: verdict, the four numbers, every finding.
+//! What is said of a survey: verdict, the four numbers, every finding, the judge's view.
 
 use hangtrue_core::check::Report;
 use hangtrue_core::order::{Number, Numbers};
@@ -7,6 +7,7 @@ use hangtrue_core::{Dimension, Finding, Length};
 use serde::Serialize;
 
 use super::Id;
+use super::judged::{Adjusted, LikelySlip, NextReading, Unseen};
 
 /// The answer to one survey, in the key order of the file format.
 #[derive(Clone, Debug, Serialize)]
@@ -22,6 +23,14 @@ pub struct Answer {
     pub build: Option<Build>,
     /// Everything found, worst first.
     pub findings: Vec<Found>,
+    /// What went wrong, likeliest first.
+    pub likely: Vec<LikelySlip>,
+    /// The figures behind it.
+    pub adjusted: Adjusted,
+    /// What would go unnoticed.
+    pub unseen: Unseen,
+    /// What to read next, worth most first.
+    pub next: Vec<NextReading>,
 }
 
 /// The four numbers; `null` where nothing was read.
@@ -80,6 +89,7 @@ impl Answer {
     #[must_use]
     pub fn new(id: Id, report: &Report, speaker: Speaker) -> Self {
         let build = report.preparation;
+        let judgement = &report.judgement;
         Self {
             id,
             verdict: report.verdict.key(),
@@ -90,6 +100,15 @@ impl Answer {
                 right_out: Value::new(build.right_out, speaker),
             }),
             findings: report.findings.iter().map(|f| Found::new(f, speaker)).collect(),
+            likely: judgement
+                .likely
+                .iter()
+                .filter(|likely| likely.odds >= LikelySlip::LEAST)
+                .map(|likely| LikelySlip::new(likely, speaker))
+                .collect(),
+            adjusted: Adjusted::new(judgement),
+            unseen: Unseen::new(judgement, speaker),
+            next: judgement.next.iter().map(|n| NextReading::new(n, speaker)).collect(),
         }
     }
 }
@@ -113,7 +132,7 @@ impl Ordered {
 }
 
 impl Value {
-    fn new(length: Length, speaker: Speaker) -> Self {
+    pub(super) fn new(length: Length, speaker: Speaker) -> Self {
         Self { nm: length.nm(), text: length.text(speaker.unit), as_found: None }
     }
 }

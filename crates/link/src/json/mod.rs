@@ -7,12 +7,16 @@
 mod answer;
 mod error;
 mod id;
+mod judged;
 mod node;
 pub mod profile;
+mod reading;
 mod survey;
 mod walk;
 
-pub use answer::{Answer, Found, Value};
+pub use answer::{Answer, Build, Found, Ordered, Value};
 pub use error::{Fault, FileError, NodeKind, Refusal};
 pub use id::Id;
+pub use judged::{Adjusted, LikelySlip, NextReading, Residual, Size, Unseen};
+pub use reading::{Reading, Refused};
 pub use survey::{FORMAT as SURVEY_FORMAT, Request, parse};

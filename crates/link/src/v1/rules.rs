@@ -5,7 +5,7 @@
 use super::text;
 use crate::bits::{Reader, Short, Writer};
 
-const CODES: [&str; 17] = [
+const CODES: [&str; 19] = [
     "unreadable",
     "missing",
     "not-positive",
@@ -23,6 +23,8 @@ const CODES: [&str; 17] = [
     "unusual-bow",
     "shallow-header",
     "narrow-post",
+    "closing",
+    "slip",
 ];
 const BITS: u32 = 5;
 const AS_TEXT: u32 = 31;

@@ -1,0 +1,89 @@
+//! Running the binary, and comparing with goldens.
+
+#![allow(dead_code, reason = "each test uses its part")]
+
+use std::io::{BufRead as _, BufReader, Write as _};
+use std::path::{Path, PathBuf};
+use std::process::{Child, Command, Stdio};
+
+/// What a run left behind.
+#[derive(Debug)]
+pub(crate) struct Done {
+    pub(crate) code: i32,
+    pub(crate) stdout: String,
+    pub(crate) stderr: String,
+}
+
+fn root() -> PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("../..")
+}
+
+/// A file of `demo/orders`.
+pub(crate) fn demo(name: &str) -> String {
+    root().join("demo/orders").join(name).display().to_string()
+}
+
+fn start(args: &[&str]) -> Child {
+    Command::new(env!("CARGO_BIN_EXE_hangtrue"))
+        .args(args)
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .stderr(Stdio::piped())
+        .spawn()
+        .unwrap()
+}
+
+/// Runs with nothing on standard input.
+pub(crate) fn run(args: &[&str]) -> Done {
+    run_with(args, "")
+}
+
+/// Runs with `input` on standard input.
+pub(crate) fn run_with(args: &[&str], input: &str) -> Done {
+    let mut child = start(args);
+    let mut stdin = child.stdin.take().unwrap();
+    let input = input.to_owned();
+    let feeder = std::thread::spawn(move || {
+        // A command that does not read closes the pipe.
+        let _ = stdin.write_all(input.as_bytes());
+    });
+    let output = child.wait_with_output().unwrap();
+    feeder.join().unwrap();
+    Done {
+        code: output.status.code().unwrap(),
+        stdout: String::from_utf8(output.stdout).unwrap(),
+        stderr: String::from_utf8(output.stderr).unwrap(),
+    }
+}
+
+/// Reads one line of the output and closes the pipe, as `head -1` does.
+pub(crate) fn cut_short(args: &[&str], input: &str) -> Done {
+    let mut child = start(args);
+    let mut stdin = child.stdin.take().unwrap();
+    let input = input.to_owned();
+    let feeder = std::thread::spawn(move || {
+        let _ = stdin.write_all(input.as_bytes());
+    });
+    let mut line = String::new();
+    BufReader::new(child.stdout.take().unwrap()).read_line(&mut line).unwrap();
+    let output = child.wait_with_output().unwrap();
+    feeder.join().unwrap();
+    let stderr = String::from_utf8(output.stderr).unwrap();
+    Done { code: output.status.code().unwrap(), stdout: line, stderr }
+}
+
+/// JSON with one key a line.
+pub(crate) fn pretty(value: &serde_json::Value) -> String {
+    serde_json::to_string_pretty(value).unwrap() + "\n"
+}
+
+/// Holds `text` to the golden file `name`.
+pub(crate) fn golden(name: &str, text: &str) {
+    let path = root().join("tests/goldens/cli").join(name);
+    if std::env::var_os("HANGTRUE_BLESS").is_some() {
+        std::fs::create_dir_all(path.parent().unwrap()).unwrap();
+        std::fs::write(&path, text).unwrap();
+    }
+    let golden = std::fs::read_to_string(&path).unwrap_or_default();
+    assert_eq!(golden, text, "{name} differs; if meant, bless with HANGTRUE_BLESS=1");
+}
