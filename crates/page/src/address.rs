@@ -3,6 +3,11 @@
 use crate::field::Field;
 use crate::step::Step;
 
+/// The counter desk's address: a page of its own, [`DESK_PAGE`].
+pub(crate) const DESK: &str = "/desk";
+/// The file of that page.
+pub(crate) const DESK_PAGE: &str = "desk.html";
+
 /// A screen, and on the screen of one more reading, which one: so that Back and a
 /// reload come to that reading again.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -1,6 +1,6 @@
 //! The first moment: where the page was opened, and what this device remembers.
 
-use crate::address::Address;
+use crate::address::{Address, DESK, DESK_PAGE};
 use crate::draft;
 use crate::effect::Effect;
 use crate::event::Event;
@@ -26,6 +26,9 @@ pub struct Arrival<'a> {
 #[must_use]
 pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effect>) {
     let mut model = Model::new(environment);
+    if arrival.fragment == DESK {
+        return (model, vec![Effect::Visit(DESK_PAGE)]);
+    }
     if let Some(draft) = arrival.draft {
         draft::restore(&mut model, draft);
     }

@@ -10,6 +10,8 @@ pub enum Effect {
     /// Show this address in place of the present one, and keep this text with it for
     /// [`crate::boot`].
     Replace(Address, Option<String>),
+    /// Go to another page of the site, in place of this one.
+    Visit(&'static str),
     /// Go back one entry in the history.
     Back,
     /// Put the focus on the element of this id and show it.

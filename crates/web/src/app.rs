@@ -2,39 +2,45 @@
 
 use crate::browser::{Browser, listen};
 use crate::patch::patch;
-use hangtrue_page::{Arrival, Effect, Environment, Event, Model, boot, update, view};
+use hangtrue_page::{Environment, Event};
 use std::cell::RefCell;
 use std::rc::Rc;
 use web_sys::Element;
 
-/// The running page.
-pub(crate) struct App {
-    model: RefCell<Model>,
+/// A page as pure functions, and how its effects are carried out.
+pub(crate) trait Program: Sized + 'static {
+    /// Its state.
+    type Model;
+    /// What happens to it; what every page is told is among it.
+    type Event: From<Event>;
+    /// What it asks of the browser.
+    type Effect;
+
+    /// The state to begin with.
+    fn boot(browser: &Browser) -> (Self::Model, Vec<Self::Effect>);
+    /// What the page is told of its surroundings.
+    fn environment(model: &mut Self::Model) -> &mut Environment;
+    /// Takes an event in.
+    fn update(model: &mut Self::Model, event: Self::Event) -> Vec<Self::Effect>;
+    /// What the state looks like.
+    fn view(model: &Self::Model) -> String;
+    /// Carries out one effect.
+    fn carry_out(app: &Rc<App<Self>>, effect: Self::Effect);
+}
+
+/// A running page.
+pub(crate) struct App<P: Program> {
+    model: RefCell<P::Model>,
     root: Element,
     browser: Browser,
 }
 
-/// Starts the page in the element that was made for it. Without one there is nothing to do.
-pub(crate) fn start() {
+/// Starts a page in the element that was made for it. Without one there is nothing to do.
+pub(crate) fn start<P: Program>() {
     let Some(browser) = Browser::new() else { return };
     let Some(root) = browser.element("app") else { return };
-    let environment = Environment {
-        base: browser.base(),
-        can_share: browser.can_share(),
-        today: browser.today(),
-    };
-    let (model, effects) = {
-        let (href, fragment) = (browser.href(), browser.fragment());
-        let (kept, draft) = (browser.kept(), browser.draft());
-        let arrival = Arrival {
-            href: &href,
-            fragment: &fragment,
-            kept: kept.as_deref(),
-            draft: draft.as_deref(),
-        };
-        boot(environment, arrival)
-    };
-    let app = Rc::new(App { model: RefCell::new(model), root, browser });
+    let (model, effects) = P::boot(&browser);
+    let app = Rc::new(App::<P> { model: RefCell::new(model), root, browser });
     app.draw();
     app.carry_out(effects);
     listen(&app);
@@ -42,27 +48,32 @@ pub(crate) fn start() {
     let _ = app.root.set_attribute("data-ready", "");
 }
 
-impl App {
+impl<P: Program> App<P> {
     /// Takes an event in. An event that comes while another is being taken in (a
     /// focus moved by an effect) finds the model free: nothing is borrowed across calls.
-    pub(crate) fn take(self: &Rc<Self>, event: Event) {
-        let effects = {
-            let Ok(mut model) = self.model.try_borrow_mut() else { return };
-            model.environment.today = self.browser.today();
-            update(&mut model, event)
-        };
+    pub(crate) fn take(self: &Rc<Self>, event: impl Into<P::Event>) {
+        let effects = self.update(event.into());
         self.draw();
         self.carry_out(effects);
     }
 
-    fn draw(&self) {
-        let markup = view(&self.model.borrow());
+    /// Takes an event in and draws nothing: for work that is done in many small pieces.
+    pub(crate) fn update(&self, event: P::Event) -> Vec<P::Effect> {
+        let Ok(mut model) = self.model.try_borrow_mut() else { return Vec::new() };
+        P::environment(&mut model).today = self.browser.today();
+        P::update(&mut model, event)
+    }
+
+    /// Brings the document to what the model says.
+    pub(crate) fn draw(&self) {
+        let markup = P::view(&self.model.borrow());
         patch(&self.root, &markup);
     }
 
-    fn carry_out(self: &Rc<Self>, effects: Vec<Effect>) {
+    /// Carries out what an update asked for.
+    pub(crate) fn carry_out(self: &Rc<Self>, effects: Vec<P::Effect>) {
         for effect in effects {
-            self.browser.carry_out(self, effect);
+            P::carry_out(self, effect);
         }
     }
 

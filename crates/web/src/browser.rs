@@ -7,6 +7,7 @@ mod events;
 pub(crate) use events::listen;
 
 use gloo::timers::callback::Timeout;
+use hangtrue_page::Environment;
 use hangtrue_page::core::order::Date;
 use js_sys::Reflect;
 use std::cell::RefCell;
@@ -47,6 +48,11 @@ impl Browser {
     /// Storage, where the person allows it.
     fn storage(&self) -> Option<Storage> {
         self.window.local_storage().ok().flatten()
+    }
+
+    /// What a page is told of its surroundings.
+    pub(crate) fn environment(&self) -> Environment {
+        Environment { base: self.base(), can_share: self.can_share(), today: self.today() }
     }
 
     /// The whole address.

@@ -30,11 +30,20 @@ pub(crate) struct Built {
 /// # Errors
 /// When the target cannot be added, or the package does not compile.
 pub(crate) fn module(package: &str) -> Result<Built> {
+    variant(package, None, &package.replace('-', "_"))
+}
+
+/// Builds a package with a feature of it, under a name of its own.
+///
+/// # Errors
+/// When the target cannot be added, or the package does not compile.
+pub(crate) fn variant(package: &str, feature: Option<&str>, name: &str) -> Result<Built> {
     add_target()?;
-    let module = compile(package)?;
+    let module = compile(package, feature)?;
     say!("binding {}", module.file_name().unwrap_or_default().to_string_lossy());
     let mut output = Bindgen::new()
         .input_path(&module)
+        .out_name(name)
         .web(true)?
         .typescript(false)
         .remove_name_section(true)
@@ -43,7 +52,7 @@ pub(crate) fn module(package: &str) -> Result<Built> {
         .omit_default_module_path(false)
         .generate_output()?;
     let wasm = output.wasm_mut().emit_wasm();
-    let wasm_name = format!("{}_bg.wasm", package.replace('-', "_"));
+    let wasm_name = format!("{name}_bg.wasm");
     Ok(Built { wasm_name, wasm, glue: output.js().to_owned() })
 }
 
@@ -57,8 +66,9 @@ fn add_target() -> Result<()> {
 }
 
 /// Returns the path of the module that cargo wrote.
-fn compile(package: &str) -> Result<PathBuf> {
-    say!("compiling {package} for {TARGET}");
+fn compile(package: &str, feature: Option<&str>) -> Result<PathBuf> {
+    let with = feature.map_or_else(String::new, |feature| format!(" with {feature}"));
+    say!("compiling {package}{with} for {TARGET}");
     let mut cargo = sh::cargo(&[
         "build",
         "--package",
@@ -69,6 +79,7 @@ fn compile(package: &str) -> Result<PathBuf> {
         TARGET,
         "--message-format=json-render-diagnostics",
     ]);
+    cargo.args(feature.map(|feature| format!("--features={feature}")));
     cargo.env("CARGO_ENCODED_RUSTFLAGS", remapped_paths()?);
     let messages = sh::output(&mut cargo)?;
     let target = package.replace('-', "_");

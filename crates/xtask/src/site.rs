@@ -2,8 +2,8 @@
 //!
 //! Sources are `web/` and the built page. A file refers to another by its quoted source name
 //! (`"main.js"`, `"style.css"`, `"icons/icon.svg"`); the build puts the hashed name there, so a file
-//! is only ever fetched in the version its referrer was built with. `index.html` keeps its name and
-//! has two more places: `{{policy}}` and `{{screen}}`.
+//! is only ever fetched in the version its referrer was built with. `index.html` and `desk.html` keep
+//! their names and have two more places each: `{{policy}}` and `{{screen}}`.
 
 use std::fs;
 use std::path::Path;
@@ -20,6 +20,9 @@ use crate::style;
 const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
     img-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; \
     form-action 'none'; require-trusted-types-for 'script'";
+
+const DESK_SCRIPT: &str = "desk.js";
+const DESK_STYLE: &str = "style/desk.css";
 
 /// A file of the site.
 pub(crate) struct File {
@@ -62,9 +65,10 @@ impl Site {
     /// # Errors
     /// When the page does not compile, or a file under `web/` is missing or names one that is.
     pub(crate) fn build() -> Result<Self> {
-        let built = build::module("hangtrue-web")?;
+        let walk = build::module("hangtrue-web")?;
+        let desk = build::variant("hangtrue-web", Some("desk"), "hangtrue_desk")?;
         say!("laying out the site");
-        lay_out(&sh::root().join("web"), &built, &hangtrue_page::first_screen())
+        lay_out(&sh::root().join("web"), &walk, &desk)
     }
 
     /// The files, in the order they were laid out.
@@ -78,26 +82,28 @@ impl Site {
     }
 }
 
-fn lay_out(web: &Path, built: &Built, screen: &str) -> Result<Site> {
+fn lay_out(web: &Path, walk: &Built, desk: &Built) -> Result<Site> {
     let mut press = Press::default();
     for name in names_in(web, "icons")? {
         let bytes = fs::read(web.join(&name)).with_context(|| format!("cannot read web/{name}"))?;
         press.add(&name, bytes);
     }
-    press.add(&built.wasm_name, built.wasm.clone());
-    let sheets = names_in(web, "style")?
-        .iter()
-        .map(|name| read(web, name))
-        .collect::<Result<Vec<String>>>()?;
-    press.add_text("style.css", &style::minify(&sheets.join("\n")));
-    press.add_text("main.js", &script(&built.glue, &read(web, "main.js")?)?);
+    let boot = read(web, "main.js")?;
+    for (built, script_name) in [(walk, "main.js"), (desk, DESK_SCRIPT)] {
+        press.add(&built.wasm_name, built.wasm.clone());
+        press.add_text(script_name, &script(&built.glue, &boot)?);
+    }
+    // The desk's own sheet comes with the desk only.
+    let (own, all): (Vec<_>, Vec<_>) =
+        names_in(web, "style")?.into_iter().partition(|name| name == DESK_STYLE);
+    for (name, sheets) in [("style.css", all), ("desk.css", own)] {
+        let sheets = sheets.iter().map(|name| read(web, name)).collect::<Result<Vec<String>>>()?;
+        press.add_text(name, &style::minify(&sheets.join("\n")));
+    }
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
-    let html = press
-        .with_hashed_names(&read(web, "index.html")?)
-        .replace("{{policy}}", POLICY)
-        .replace("{{screen}}", screen);
-    every_reference_is_there(&html, &press)?;
-    press.files.push(File { name: "index.html".to_owned(), bytes: html.into_bytes() });
+    // The page refers to the desk, and the desk to the page's folder.
+    press.add_page(web, "desk.html", &hangtrue_page::desk::first_screen())?;
+    press.add_page(web, "index.html", &hangtrue_page::first_screen())?;
     Ok(Site { files: press.files })
 }
 
@@ -123,6 +129,17 @@ impl Press {
         let name = format!("{stem}-{hash}.{end}");
         self.names.push((source.to_owned(), name.clone()));
         self.files.push(File { name, bytes });
+    }
+
+    /// Adds a page under its own name, with its first screen in it.
+    fn add_page(&mut self, web: &Path, name: &str, screen: &str) -> Result<()> {
+        let html = self
+            .with_hashed_names(&read(web, name)?)
+            .replace("{{policy}}", POLICY)
+            .replace("{{screen}}", screen);
+        every_reference_is_there(&html, name, self)?;
+        self.files.push(File { name: name.to_owned(), bytes: html.into_bytes() });
+        Ok(())
     }
 
     fn with_hashed_names(&self, text: &str) -> String {
@@ -151,16 +168,17 @@ fn script(glue: &str, boot: &str) -> Result<String> {
     Ok(format!("{glue}{}", boot.replace(import, "")))
 }
 
-/// Every `href` and `src` must be a file of the site (or a fragment): a 404 is found here.
-fn every_reference_is_there(html: &str, press: &Press) -> Result<()> {
+/// Every `href` and `src` must be a file of the site, its folder or a fragment: a 404 is found here.
+fn every_reference_is_there(html: &str, page: &str, press: &Press) -> Result<()> {
     for attribute in [" href=\"", " src=\""] {
         for part in html.split(attribute).skip(1) {
             let target = part.split('"').next().unwrap_or_default();
             let known = target.starts_with('#')
+                || target == "./"
                 || target.starts_with("data:")
                 || press.files.iter().any(|file| file.name == target);
             if !known {
-                bail!("web/index.html refers to `{target}`, which is not a file of the site");
+                bail!("web/{page} refers to `{target}`, which is not a file of the site");
             }
         }
     }

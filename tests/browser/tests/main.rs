@@ -7,6 +7,7 @@ use std::process::ExitCode;
 
 use hangtrue_browser::scenario;
 
+mod desk;
 mod harness;
 mod history;
 mod links;
@@ -50,6 +51,8 @@ fn main() -> ExitCode {
         scenario!(history::a_change_comes_back_to_the_check),
         scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
         scenario!(links::a_hostile_fragment_stays_text),
+        scenario!(desk::a_phoned_in_order_by_keyboard_alone),
+        scenario!(desk::the_walk_knows_the_way),
         scenario!(pictures::every_screen),
         scenario!(paper::one_page_in_letter_and_a4),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),

@@ -1,6 +1,7 @@
 //! English (US).
 
 mod dealer;
+pub(super) mod desk;
 mod handover;
 
 use super::{
@@ -53,6 +54,7 @@ pub static TEXT: Text = Text {
         privacy: "Nothing you type leaves this device until you share the link yourself.",
         begin: "Start measuring",
         go_on: "Go on measuring",
+        desk: "At the counter? Check orders that are phoned in or sent",
         open_heading: "Open an order",
     },
     frame: Frame {

@@ -4,11 +4,13 @@
 //! has too many, does not compile.
 
 mod dealer;
+pub mod desk;
 mod en;
 mod handover;
 
 pub use dealer::Dealer;
 pub use en::TEXT;
+pub use en::desk::DESK;
 pub use handover::{Handover, Paper, Picture, Replace, Voice};
 
 use hangtrue_core::{Dimension, Spot};
@@ -112,6 +114,8 @@ pub struct Start {
     pub begin: &'static str,
     /// To the first question, when something has been typed already.
     pub go_on: &'static str,
+    /// To the counter desk.
+    pub desk: &'static str,
     /// Where somebody else's order is opened.
     pub open_heading: &'static str,
 }

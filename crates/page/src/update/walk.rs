@@ -1,7 +1,7 @@
 //! From screen to screen.
 
 use super::dealer::after_the_readings;
-use crate::address::Address;
+use crate::address::{Address, DESK, DESK_PAGE};
 use crate::draft::keep;
 use crate::effect::Effect;
 use crate::field::Field;
@@ -129,6 +129,9 @@ pub(super) fn reread(model: &mut Model, field: Field) -> Vec<Effect> {
 
 /// The browser went to `fragment`.
 pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
+    if fragment == DESK {
+        return vec![Effect::Visit(DESK_PAGE)];
+    }
     let Some(address) = Address::from_text(fragment) else {
         if !fragment.is_empty() {
             return open(model, fragment);

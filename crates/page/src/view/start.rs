@@ -1,6 +1,7 @@
 //! What to bring, the unit, the cautions.
 
 use super::{Scene, dealer, parts};
+use crate::address::DESK_PAGE;
 use crate::text::TEXT;
 use maud::{Markup, html};
 
@@ -27,6 +28,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 }
             }
             p.hint { (text.privacy) }
+            p { a href=(DESK_PAGE) { (text.desk) } }
         }
     }
 }

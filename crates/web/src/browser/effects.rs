@@ -1,7 +1,7 @@
 //! What the page asks of the browser.
 
 use super::{Browser, DRAFT};
-use crate::app::App;
+use crate::app::{App, Program};
 use gloo::timers::callback::Timeout;
 use hangtrue_page::{Address, Effect, Event};
 use js_sys::{Object, Promise, Reflect};
@@ -15,10 +15,13 @@ const SETTLE_MS: u32 = 500;
 
 impl Browser {
     /// Carries out one effect.
-    pub(crate) fn carry_out(&self, app: &Rc<App>, effect: Effect) {
+    pub(crate) fn carry_out<P: Program>(&self, app: &Rc<App<P>>, effect: Effect) {
         match effect {
             Effect::Push(address) => self.address(address, None, true),
             Effect::Replace(address, kept) => self.address(address, kept.as_deref(), false),
+            Effect::Visit(page) => {
+                let _ = self.location().replace(page);
+            }
             Effect::Back => {
                 if let Some(history) = self.history() {
                     let _ = history.back();
@@ -84,7 +87,7 @@ impl Browser {
         self.window.scroll_to_with_x_and_y(0.0, 0.0);
     }
 
-    fn copy(&self, app: &Rc<App>, text: &str) {
+    fn copy<P: Program>(&self, app: &Rc<App<P>>, text: &str) {
         let navigator = self.window.navigator();
         // Absent where the page is not served securely, whatever the types say.
         let has = Reflect::get(&navigator, &JsValue::from_str("clipboard"));

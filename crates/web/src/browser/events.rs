@@ -2,7 +2,7 @@
 //!
 //! One listener of each kind at the root: the elements below it come and go.
 
-use crate::app::App;
+use crate::app::{App, Program};
 use gloo::events::{EventListener, EventListenerOptions};
 use hangtrue_page::Event;
 use std::rc::Rc;
@@ -10,7 +10,7 @@ use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement};
 
 /// Listens for as long as the page lives.
-pub(crate) fn listen(app: &Rc<App>) {
+pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
     let root = app.root();
     at(app, root, "input", |app, event| {
         let Some(input) = target(event).and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) else {
@@ -55,11 +55,11 @@ pub(crate) fn listen(app: &Rc<App>) {
     }
 }
 
-fn at(
-    app: &Rc<App>,
+fn at<P: Program>(
+    app: &Rc<App<P>>,
     on: &web_sys::EventTarget,
     kind: &'static str,
-    mut heard: impl FnMut(&Rc<App>, &web_sys::Event) + 'static,
+    mut heard: impl FnMut(&Rc<App<P>>, &web_sys::Event) + 'static,
 ) {
     let app = Rc::clone(app);
     let options = EventListenerOptions::enable_prevent_default();

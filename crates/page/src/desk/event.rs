@@ -1,0 +1,77 @@
+//! What happens at the desk, in its own terms.
+
+use crate::field::Field;
+
+/// One thing that happened.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Event {
+    /// What happens on the walk too.
+    Page(crate::Event),
+}
+
+impl From<crate::Event> for Event {
+    fn from(event: crate::Event) -> Self {
+        Self::Page(event)
+    }
+}
+
+/// What a button asks for. Written as one word, with arguments behind colons.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum Action {
+    /// Enter: to the next field.
+    Next,
+    /// The caller says that it is so: on to the next question.
+    Stands,
+    /// The caller says it is this: put it into the field.
+    Use(Field, String),
+    /// Another call.
+    Fresh,
+}
+
+impl Action {
+    /// As it stands in the markup.
+    #[must_use]
+    pub fn code(&self) -> String {
+        match self {
+            Self::Next => "next".into(),
+            Self::Stands => "stands".into(),
+            Self::Use(field, text) => ["use:", &field.name(), ":", text].concat(),
+            Self::Fresh => "fresh".into(),
+        }
+    }
+
+    /// The action of a code; none for anything else.
+    #[must_use]
+    pub fn from_code(code: &str) -> Option<Self> {
+        let (word, rest) = code.split_once(':').unwrap_or((code, ""));
+        Some(match word {
+            "next" => Self::Next,
+            "stands" => Self::Stands,
+            "use" => {
+                let (field, text) = rest.split_once(':')?;
+                Self::Use(Field::from_name(field)?, text.to_owned())
+            }
+            "fresh" => Self::Fresh,
+            _ => return None,
+        })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hangtrue_core::Spot;
+
+    #[test]
+    fn every_action_is_read_back_from_its_code() {
+        let field = Field { spot: Spot::LoopSillToBow, index: 1 };
+        let all =
+            [Action::Next, Action::Stands, Action::Use(field, "96 1/4: in".into()), Action::Fresh];
+        for action in all {
+            assert_eq!(Action::from_code(&action.code()), Some(action));
+        }
+        for code in ["", "use:width.low", "use:nowhere:1", "toString"] {
+            assert_eq!(Action::from_code(code), None, "{code}");
+        }
+    }
+}

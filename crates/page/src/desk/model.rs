@@ -1,0 +1,44 @@
+//! The state of the desk.
+
+use super::ask::Ask;
+use super::phone::Phone;
+use crate::model::Environment;
+use hangtrue_core::profile::Profile;
+use hangtrue_core::say::{Language, Speaker};
+
+/// Everything the desk shows, and nothing else.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Model {
+    /// What the page is told of its surroundings.
+    pub environment: Environment,
+    /// The rules orders are checked by.
+    pub profile: Profile,
+    /// The order that is being said.
+    pub phone: Phone,
+    /// The element that has the focus, by its name.
+    pub active: String,
+    /// What the live region says: the question, half a second behind the typing.
+    pub spoken: String,
+    /// Whether the last copying worked.
+    pub copied: Option<bool>,
+}
+
+impl Model {
+    /// A desk with nothing on it.
+    #[must_use]
+    pub fn new(environment: Environment) -> Self {
+        Self { environment, ..Self::default() }
+    }
+
+    /// Who the page speaks to.
+    #[must_use]
+    pub const fn speaker(&self) -> Speaker {
+        Speaker { language: Language::English, unit: self.phone.survey.unit }
+    }
+
+    /// The one question to put to the caller now.
+    #[must_use]
+    pub fn ask(&self) -> Ask {
+        self.phone.ask(&self.phone.report(&self.profile))
+    }
+}

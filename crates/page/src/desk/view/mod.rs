@@ -1,0 +1,45 @@
+//! What the desk looks like, as markup.
+
+mod findings;
+mod phone;
+
+use super::ask::Ask;
+use super::model::Model;
+use crate::text::{DESK, TEXT};
+use hangtrue_core::check::Report;
+use maud::{Markup, html};
+
+/// What the desk is drawn from: the model, and what follows from it once.
+#[derive(Clone, Copy)]
+struct Scene<'a> {
+    model: &'a Model,
+    report: &'a Report,
+    ask: &'a Ask,
+}
+
+/// The whole desk as markup. The same model gives the same markup.
+#[must_use]
+pub fn view(model: &Model) -> String {
+    let report = model.phone.report(&model.profile);
+    let ask = model.phone.ask(&report);
+    let scene = Scene { model, report: &report, ask: &ask };
+    page(scene).into_string()
+}
+
+fn page(scene: Scene<'_>) -> Markup {
+    html! {
+        header.top {
+            span.name { "Hangtrue" }
+            a href="./" { (DESK.measure) }
+        }
+        main #main.desk {
+            h1 #heading tabindex="-1" { (DESK.heading) }
+            div.call {
+                (phone::view(scene))
+                (findings::view(scene))
+            }
+            p.hint { (TEXT.start.privacy) }
+        }
+        p.visually-hidden #spoken role="status" aria-live="polite" { (scene.model.spoken) }
+    }
+}

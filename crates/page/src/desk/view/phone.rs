@@ -1,0 +1,100 @@
+//! The fields that are typed in while the caller speaks.
+
+use super::Scene;
+use crate::desk::ask::said_as;
+use crate::desk::event::Action;
+use crate::field::Field;
+use crate::text::{DESK, TEXT};
+use hangtrue_core::{Entry, Unit};
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let phone = &scene.model.phone;
+    let text = &DESK.phone;
+    let units = [("in", text.inches), ("mm", text.millimetres)];
+    let built = [("no", text.as_it_is), ("yes", text.as_it_will_be)];
+    html! {
+        form.phone data-act="next" aria-labelledby="phone-heading" {
+            h2 #phone-heading { (text.heading) }
+            div.picks {
+                (choice("unit", text.unit, &units, phone.survey.unit.key()))
+                (choice("built", text.frame, &built, if phone.survey.prepared { "yes" } else { "no" }))
+            }
+            div.fields {
+                @for field in phone.fields(scene.ask) { (line(scene, field)) }
+            }
+            div.row {
+                // Enter in a field sends the form: the button says where to.
+                button type="submit" { (text.next) }
+                button.quiet type="button" data-act=(Action::Fresh.code()) { (text.fresh) }
+            }
+            p.hint {
+                (match phone.survey.unit {
+                    Unit::Inch => TEXT.field.hint_inch,
+                    Unit::Millimetre => TEXT.field.hint_millimetre,
+                })
+            }
+        }
+    }
+}
+
+/// One of a few, in one line.
+fn choice(name: &str, question: &str, options: &[(&str, &str)], chosen: &str) -> Markup {
+    html! {
+        fieldset.pick {
+            legend { (question) }
+            @for (value, label) in options {
+                label {
+                    input type="radio" name=(name) value=(value) checked[*value == chosen];
+                    span { (label) }
+                }
+            }
+        }
+    }
+}
+
+/// The name of a field: the dimension where it is said without a place.
+pub(super) fn name(scene: Scene<'_>, field: Field) -> &'static str {
+    let speaker = scene.model.speaker();
+    match said_as(field.spot) {
+        Some(dimension) => speaker.dimension(dimension),
+        None => speaker.spot(field.spot),
+    }
+}
+
+/// A field with its name before it and its echo behind it.
+fn line(scene: Scene<'_>, field: Field) -> Markup {
+    let id = field.name();
+    let phone = &scene.model.phone;
+    let entry = phone.survey.entries(field.spot).get(field.index);
+    let bad = entry.is_some_and(|entry| !entry.is_blank() && entry.read.is_err());
+    let wanted = phone.wanted(scene.ask) == Some(field);
+    html! {
+        div.field.bad[bad].wanted[wanted] data-key=(id) {
+            label for=(id) {
+                (name(scene, field))
+                @if field.index > 0 { " " (DESK.phone.again) }
+            }
+            div.entry {
+                input id=(id) name=(id) value=(phone.typed(field)) type="text" inputmode="text"
+                    spellcheck="false" autocomplete="off" autocapitalize="off" autocorrect="off"
+                    enterkeyhint="next" maxlength="120" aria-describedby={ (id) "-echo" }
+                    aria-invalid=[bad.then_some("true")];
+                span.unit aria-hidden="true" { (phone.survey.unit.key()) }
+            }
+            p.echo id={ (id) "-echo" } { (echo(scene, entry)) }
+        }
+    }
+}
+
+/// The reading in both units, as it is understood; or that it is not.
+fn echo(scene: Scene<'_>, entry: Option<&Entry>) -> Markup {
+    let unit = scene.model.phone.survey.unit;
+    html! {
+        @match entry.map(|entry| &entry.read) {
+            Some(Ok(length)) => { b { (length.text(unit)) } " · " (length.text(unit.other())) },
+            Some(Err(_)) if entry.is_some_and(|entry| !entry.is_blank()) => (DESK.phone.unread),
+            _ => {},
+        }
+    }
+}
