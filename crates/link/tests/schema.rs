@@ -28,6 +28,11 @@ fn the_schema_of_a_profile_is_as_reviewed() {
     as_reviewed("profile.json", &hangtrue_link::json::profile::schema().to_value());
 }
 
+#[test]
+fn the_schema_of_an_order_is_as_reviewed() {
+    as_reviewed("order.json", &hangtrue_link::json::order::schema().to_value());
+}
+
 /// Keys of every object in a document, or of every `properties` in a schema.
 fn keys(value: &Value, of_schema: bool, found: &mut BTreeSet<String>) {
     match value {

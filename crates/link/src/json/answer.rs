@@ -1,7 +1,7 @@
 //! What is said of a survey: verdict, the four numbers, every finding, the judge's view.
 
 use hangtrue_core::check::Report;
-use hangtrue_core::order::{Number, Numbers};
+use hangtrue_core::order::Number;
 use hangtrue_core::say::Speaker;
 use hangtrue_core::{Dimension, Finding, Length};
 use serde::Serialize;
@@ -48,6 +48,7 @@ pub struct Ordered {
 
 /// A length, exact and as text.
 #[derive(Clone, Debug, Serialize)]
+#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
 pub struct Value {
     /// In nanometres.
     pub nm: i64,
@@ -93,7 +94,7 @@ impl Answer {
         Self {
             id,
             verdict: report.verdict.key(),
-            order: Ordered::new(&report.numbers, report, speaker),
+            order: Ordered::new(report, speaker),
             build: build.needed().then(|| Build {
                 header_down: Value::new(build.header_down, speaker),
                 left_out: Value::new(build.left_out, speaker),
@@ -114,9 +115,9 @@ impl Answer {
 }
 
 impl Ordered {
-    fn new(numbers: &Numbers, report: &Report, speaker: Speaker) -> Self {
+    pub(super) fn new(report: &Report, speaker: Speaker) -> Self {
         let value = |dimension: Dimension| {
-            numbers.get(dimension).map(|number: &Number| {
+            report.numbers.get(dimension).map(|number: &Number| {
                 let changed = report.preparation.change(dimension) != Length::ZERO;
                 let as_found = changed.then(|| Box::new(Value::new(number.as_found, speaker)));
                 Value { as_found, ..Value::new(number.ordered, speaker) }

@@ -82,6 +82,16 @@ pub enum Fault {
         /// What it can be.
         known: Vec<&'static str>,
     },
+    /// A number that is no whole number from 0 to 2³² − 1.
+    NotWhole {
+        /// The number.
+        number: String,
+    },
+    /// A text that is no day, as `2026-11-25`.
+    Date {
+        /// The text, cut to a length that can be shown.
+        found: String,
+    },
     /// What only a profile can have wrong.
     Profile(ProfileFault),
 }
@@ -94,6 +104,8 @@ impl Fault {
             Self::NotJson { .. } => "not-json",
             Self::TooLong { .. } => "too-long",
             Self::Kind { .. } | Self::Reading { .. } => "wrong-type",
+            Self::NotWhole { .. } => "not-whole",
+            Self::Date { .. } => "not-a-date",
             Self::NumberForText { .. } => "number-for-text",
             Self::Missing { .. } => "missing-key",
             Self::Twice { .. } => "double-key",

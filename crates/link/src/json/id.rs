@@ -28,6 +28,11 @@ impl Id {
             Node::Bool(_) | Node::List(_) | Node::Object(_) => None,
         }
     }
+    /// Whether there is none.
+    #[must_use]
+    pub const fn is_none(&self) -> bool {
+        matches!(self, Self::None)
+    }
     /// For a table: the bare text.
     #[must_use]
     pub fn text(&self) -> String {

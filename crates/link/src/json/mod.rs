@@ -5,16 +5,22 @@
 //! is a finding of the check, like every other.
 
 mod answer;
+mod document;
 mod error;
 mod id;
 mod judged;
 mod node;
+pub mod order;
 pub mod profile;
 mod reading;
+mod readings;
+#[cfg(feature = "schema")]
+mod schema;
 mod survey;
 mod walk;
 
 pub use answer::{Answer, Build, Found, Ordered, Value};
+pub use document::{Document, parse_any};
 pub use error::{Fault, FileError, NodeKind, Refusal};
 pub use id::Id;
 pub use judged::{Adjusted, LikelySlip, NextReading, Residual, Size, Unseen};

@@ -1,10 +1,11 @@
 //! `hangtrue-survey/1`: what was typed, place by place.
 
-use hangtrue_core::{Spot, Survey, Unit};
+use hangtrue_core::{Survey, Unit};
 
 use super::error::{Fault, FileError, NodeKind};
 use super::id::Id;
 use super::node::Node;
+use super::readings::{self, Places};
 use super::walk::At;
 
 /// The format's name, in `"format"`.
@@ -34,12 +35,12 @@ pub fn parse(text: &str) -> Result<Request, (Id, FileError)> {
 }
 
 /// The id, whatever the rest is like.
-fn id(node: &Node<'_>) -> Id {
+pub(super) fn id(node: &Node<'_>) -> Id {
     let Node::Object(entries) = node else { return Id::None };
     entries.iter().find(|(key, _)| key == "id").and_then(|(_, id)| Id::of(id)).unwrap_or_default()
 }
 
-fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
+pub(super) fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
     let root = At::root(node);
     let [format, id, unit, prepared, readings] =
         root.object(["format", "id", "unit", "prepared", "readings"])?;
@@ -61,62 +62,14 @@ fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
         survey.prepared = root.child("prepared", prepared).bool()?;
     }
     let readings = readings.ok_or_else(|| missing("readings"))?;
-    read_groups(&root.child("readings", readings), &mut survey)?;
+    readings::read(&root.child("readings", readings), Places::Texts, &mut survey)?;
     Ok(survey)
-}
-
-fn read_groups(readings: &At<'_, '_>, survey: &mut Survey) -> Result<(), FileError> {
-    let names = ["width", "height", "header", "bow", "diagonal", "loop", "post"];
-    let groups = readings.object(names)?;
-    for (name, group) in names.into_iter().zip(groups) {
-        let Some(group) = group else { continue };
-        let group = readings.child(name, group);
-        let spots = || Spot::ALL.into_iter().filter(|spot| spot.group().key() == name);
-        let mut places = [""; 3];
-        for (slot, spot) in places.iter_mut().zip(spots()) {
-            *slot = spot.place();
-        }
-        let values = match places {
-            [first, second, ""] => {
-                let [first, second] = group.object([first, second])?;
-                [first, second, None]
-            }
-            three => group.object(three)?,
-        };
-        for (spot, value) in spots().zip(values) {
-            let Some(value) = value else { continue };
-            read_place(&group.child(spot.place(), value), spot, survey)?;
-        }
-    }
-    Ok(())
-}
-
-/// One reading, or a list of repeats at the same marked spot.
-fn read_place(place: &At<'_, '_>, spot: Spot, survey: &mut Survey) -> Result<(), FileError> {
-    match place.node {
-        Node::List(repeats) => {
-            for (index, node) in repeats.iter().enumerate() {
-                let index = index.to_string();
-                let repeat = place.child(&index, node);
-                survey.add(spot, reading(&repeat)?);
-            }
-        }
-        _ => survey.add(spot, reading(place)?),
-    }
-    Ok(())
-}
-
-fn reading<'n>(at: &At<'n, '_>) -> Result<&'n str, FileError> {
-    match at.node {
-        Node::Text(text) => Ok(text.as_ref()),
-        Node::Number(number) => Err(at.error(Fault::NumberForText { number: number.to_string() })),
-        node => Err(at.error(Fault::Reading { found: node.kind() })),
-    }
 }
 
 #[cfg(test)]
 mod tests {
     use super::*;
+    use hangtrue_core::Spot;
     use hangtrue_core::say::Language;
     use proptest::prelude::*;
 
@@ -143,8 +96,8 @@ mod tests {
     fn each_thing_that_is_not_as_the_format_says_is_named_with_its_place() {
         let cases: [(&str, &str, &str); 17] = [
             ("oops", "not-json", "This line is not JSON: expected value at column 1."),
-            ("[]", "wrong-type", "The survey is a list; an object is expected."),
-            ("{}", "missing-key", "The survey has no \"format\"."),
+            ("[]", "wrong-type", "The input is a list; an object is expected."),
+            ("{}", "missing-key", "The input has no \"format\"."),
             (
                 r#"{"format":"hangtrue-survey/2"}"#,
                 "unknown-value",
@@ -153,7 +106,7 @@ mod tests {
             (
                 r#"{"format":"hangtrue-survey/1","readings":{}}"#,
                 "missing-key",
-                "The survey has no \"unit\".",
+                "The input has no \"unit\".",
             ),
             (
                 r#"{"format":"hangtrue-survey/1","unit":"cm","readings":{}}"#,
@@ -163,12 +116,12 @@ mod tests {
             (
                 r#"{"format":"hangtrue-survey/1","unit":"in"}"#,
                 "missing-key",
-                "The survey has no \"readings\".",
+                "The input has no \"readings\".",
             ),
             (
                 r#"{"format":"hangtrue-survey/1","unit":"in","unit":"mm","readings":{}}"#,
                 "double-key",
-                "The survey has \"unit\" twice.",
+                "The input has \"unit\" twice.",
             ),
             (
                 r#"{"format":"hangtrue-survey/1","unit":"in","prepared":"yes","readings":{}}"#,
@@ -178,7 +131,7 @@ mod tests {
             (
                 r#"{"format":"hangtrue-survey/1","unit":"in","readings":{},"note":""}"#,
                 "unknown-key",
-                "The survey has a key \"note\" that is not known. Known are: format, id, unit, \
+                "The input has a key \"note\" that is not known. Known are: format, id, unit, \
                  prepared, readings.",
             ),
             (

@@ -103,4 +103,23 @@ impl<'n, 'a> At<'n, 'a> {
         choose(text)
             .ok_or_else(|| self.error(Fault::Choice { found: shown(text), known: known.to_vec() }))
     }
+
+    /// A list, each item with its place.
+    pub(super) fn each_item(
+        &'n self,
+        each: &mut dyn FnMut(&At<'_, 'a>) -> Result<(), FileError>,
+    ) -> Result<(), FileError> {
+        let Node::List(items) = self.node else { return Err(self.expects(NodeKind::List)) };
+        for (index, item) in items.iter().enumerate() {
+            each(&self.child(&index.to_string(), item))?;
+        }
+        Ok(())
+    }
+
+    /// A whole number from 0 to 2³² − 1.
+    pub(super) fn whole(&self) -> Result<u32, FileError> {
+        let Node::Number(number) = self.node else { return Err(self.expects(NodeKind::Number)) };
+        let whole = number.as_u64().and_then(|number| u32::try_from(number).ok());
+        whole.ok_or_else(|| self.error(Fault::NotWhole { number: number.to_string() }))
+    }
 }

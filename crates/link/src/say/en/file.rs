@@ -3,13 +3,13 @@
 use crate::json::{Fault, FileError, NodeKind};
 
 pub(crate) fn say(error: &FileError) -> String {
-    let place = if error.place.is_empty() { "The survey" } else { error.place.as_str() };
+    let place = if error.place.is_empty() { "The input" } else { error.place.as_str() };
     match &error.fault {
         Fault::NotJson { column, reason, .. } => {
             format!("This line is not JSON: {reason} at column {column}.")
         }
         Fault::TooLong { most } => {
-            format!("This line is longer than {most} bytes. Write one survey a line.")
+            format!("This line is longer than {most} bytes. Write one object a line.")
         }
         fault => of(place, fault),
     }
@@ -37,6 +37,12 @@ pub(super) fn of(place: &str, fault: &Fault) -> String {
         }
         Fault::Choice { found, known } => {
             format!("{place} is \"{found}\". It can be: {}.", list(known))
+        }
+        Fault::NotWhole { number } => {
+            format!("{place} is {number}. It can be a whole number from 0 to 4294967295.")
+        }
+        Fault::Date { found } => {
+            format!("{place} is \"{found}\". Write a day as 2026-11-25.")
         }
         Fault::Profile(fault) => super::profile::of(place, fault),
         // Said of the whole file, by its own name for itself.

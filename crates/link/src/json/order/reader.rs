@@ -1,0 +1,197 @@
+//! Reading an order's file, strictly.
+
+use hangtrue_core::check::Verdict;
+use hangtrue_core::order::{Answer, Confirmed, Date, Order};
+use hangtrue_core::{Spot, Survey, Unit};
+
+use super::{FORMAT, MOST};
+use crate::json::Id;
+use crate::json::error::{Fault, FileError, NodeKind};
+use crate::json::node::Node;
+use crate::json::readings::{self, Places};
+use crate::json::survey;
+use crate::json::walk::{At, shown};
+
+const KEYS: [&str; 16] = [
+    "format",
+    "id",
+    "unit",
+    "prepared",
+    "readings",
+    "verdict",
+    "confirmed",
+    "old_door_in",
+    "vehicle",
+    "note",
+    "contact",
+    "answers",
+    "profile",
+    "language",
+    "date",
+    "order",
+];
+
+/// Reads an order.
+///
+/// # Errors
+/// The first thing that is not as the format says, with its place, and with the id as
+/// far as it could be made out.
+pub fn parse(text: &str) -> Result<(Id, Order), (Id, FileError)> {
+    if text.len() > MOST {
+        return Err((Id::None, FileError::new(String::new(), Fault::TooLong { most: MOST })));
+    }
+    let node = Node::parse(text.strip_prefix('\u{feff}').unwrap_or(text));
+    let node = node.map_err(|error| (Id::None, error))?;
+    let id = survey::id(&node);
+    match order(&node) {
+        Ok(order) => Ok((id, order)),
+        Err(error) => Err((id, error)),
+    }
+}
+
+pub(in crate::json) fn order(node: &Node<'_>) -> Result<Order, FileError> {
+    let root = At::root(node);
+    let [
+        format,
+        id,
+        unit,
+        prepared,
+        readings,
+        verdict,
+        confirmed,
+        old_door_in,
+        vehicle,
+        note,
+        contact,
+        answers,
+        profile,
+        language,
+        date,
+        // What follows from the readings is not read.
+        _numbers,
+    ] = root.object(KEYS)?;
+    let missing = |key| root.error(Fault::Missing { key });
+
+    let format = format.ok_or_else(|| missing("format"))?;
+    root.child("format", format).choice(&[FORMAT], |text| (text == FORMAT).then_some(()))?;
+    if let Some(id) = id
+        && Id::of(id).is_none()
+    {
+        let fault = Fault::Kind { expected: NodeKind::Text, found: id.kind() };
+        return Err(root.child("id", id).error(fault));
+    }
+    let unit = unit.ok_or_else(|| missing("unit"))?;
+    let unit = root.child("unit", unit).choice(&["in", "mm"], Unit::from_key)?;
+    let mut order = Order { survey: Survey::new(unit), ..Order::default() };
+    if let Some(prepared) = prepared {
+        order.survey.prepared = root.child("prepared", prepared).bool()?;
+    }
+    let readings = readings.ok_or_else(|| missing("readings"))?;
+    readings::read(&root.child("readings", readings), Places::Struck, &mut order.survey)?;
+    if let Some(verdict) = verdict {
+        order.claimed =
+            root.child("verdict", verdict).choice(&VERDICTS.map(Verdict::key), |key| {
+                VERDICTS.into_iter().find(|verdict| verdict.key() == key)
+            })?;
+    }
+    if let Some(list) = confirmed {
+        root.child("confirmed", list).each_item(&mut |at| {
+            order.confirmed.push(read_confirmed(at)?);
+            Ok(())
+        })?;
+    }
+    if let Some(old_door_in) = old_door_in {
+        order.old_door_in = Some(root.child("old_door_in", old_door_in).bool()?);
+    }
+    for (key, value, field) in [
+        ("vehicle", vehicle, &mut order.vehicle),
+        ("note", note, &mut order.note),
+        ("contact", contact, &mut order.contact),
+        ("language", language, &mut order.language),
+    ] {
+        if let Some(value) = value {
+            *field = root.child(key, value).text()?.as_ref().to_owned();
+        }
+    }
+    if let Some(list) = answers {
+        root.child("answers", list).each_item(&mut |at| {
+            let [question, answer] = texts(at, ["question", "answer"])?;
+            order.answers.push(Answer { question, answer });
+            Ok(())
+        })?;
+    }
+    if let Some(profile) = profile {
+        order.profile = Some(read_profile(&root.child("profile", profile))?);
+    }
+    if let Some(date) = date {
+        order.date = Some(read_date(&root.child("date", date))?);
+    }
+    Ok(order)
+}
+
+const VERDICTS: [Verdict; 3] = [Verdict::Clear, Verdict::Recheck, Verdict::Stop];
+
+/// An object of texts that must all be there.
+fn texts<const N: usize>(
+    at: &At<'_, '_>,
+    keys: [&'static str; N],
+) -> Result<[String; N], FileError> {
+    let values = at.object(keys)?;
+    let mut texts = [const { String::new() }; N];
+    for ((slot, key), value) in texts.iter_mut().zip(keys).zip(values) {
+        let value = value.ok_or_else(|| at.error(Fault::Missing { key }))?;
+        at.child(key, value).text()?.as_ref().clone_into(slot);
+    }
+    Ok(texts)
+}
+
+fn read_confirmed(at: &At<'_, '_>) -> Result<Confirmed, FileError> {
+    let [rule, reading] = at.object(["rule", "reading"])?;
+    let rule = rule.ok_or_else(|| at.error(Fault::Missing { key: "rule" }))?;
+    let rule = at.child("rule", rule).text()?.as_ref().to_owned();
+    let spot = match reading {
+        None => None,
+        Some(reading) => {
+            let known = Spot::ALL.map(|spot| spot.key());
+            let at = at.child("reading", reading);
+            let text = at.text()?;
+            let spot = known.iter().position(|key| key == text).and_then(|at| Spot::ALL.get(at));
+            let known = vec!["a group and a place, as width.low"];
+            let fault = || at.error(Fault::Choice { found: shown(text), known });
+            Some(*spot.ok_or_else(fault)?)
+        }
+    };
+    Ok(Confirmed { rule, spot })
+}
+
+fn read_profile(at: &At<'_, '_>) -> Result<(String, u32), FileError> {
+    let [name, revision] = at.object(["name", "revision"])?;
+    let name = name.ok_or_else(|| at.error(Fault::Missing { key: "name" }))?;
+    let revision = revision.ok_or_else(|| at.error(Fault::Missing { key: "revision" }))?;
+    let name = at.child("name", name).text()?.as_ref().to_owned();
+    Ok((name, at.child("revision", revision).whole()?))
+}
+
+fn read_date(at: &At<'_, '_>) -> Result<Date, FileError> {
+    let text = at.text()?;
+    date(text).ok_or_else(|| at.error(Fault::Date { found: shown(text) }))
+}
+
+/// `2026-11-25`, from 2000 to 2255.
+fn date(text: &str) -> Option<Date> {
+    let mut parts = text.split('-');
+    let mut part = |digits: usize| {
+        let part = parts.next()?;
+        let fine = part.len() == digits && part.bytes().all(|byte| byte.is_ascii_digit());
+        if fine { part.parse::<u16>().ok() } else { None }
+    };
+    let (year, month, day) = (part(4)?, part(2)?, part(2)?);
+    let fits = (2000..=2255).contains(&year)
+        && (1..=12).contains(&month)
+        && (1..=31).contains(&day)
+        && parts.next().is_none();
+    if !fits {
+        return None;
+    }
+    Some(Date { year, month: u8::try_from(month).ok()?, day: u8::try_from(day).ok()? })
+}
