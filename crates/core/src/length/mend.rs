@@ -2,6 +2,7 @@
 
 use super::fold::{MINUS, Unseen, fold};
 use super::parse::read_folded;
+use super::print::Form;
 use super::{ReadErrorKind, Refusal, Unit, words};
 use crate::say::Language;
 
@@ -29,7 +30,7 @@ pub(super) fn with_meanings(
     mends.iter().filter_map(|mend| mend(&folded)).fold(
         refusal,
         |refusal, mended| match read_folded(&mended, unit, language) {
-            Ok(reading) => refusal.or(reading.length, reading.unit),
+            Ok(reading) => refusal.or(reading.length, Form::In(reading.unit)),
             Err(_) => refusal,
         },
     )

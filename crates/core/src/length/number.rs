@@ -1,7 +1,8 @@
 //! Digits with their points and commas, and fractions, to exact nanometres.
 
+use super::print::Form;
 use super::unit::Measure;
-use super::{Length, ReadErrorKind, Refusal, Unit};
+use super::{Length, ReadErrorKind, Refusal};
 
 /// A number as typed: `whole` and `part` over ten to the `places`.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -52,30 +53,27 @@ impl Number {
         let length = whole.nm().checked_add(part).map(Length::from_nm);
         let length = length.ok_or(ReadErrorKind::OutOfRange)?;
         if self.finer || !scaled.is_multiple_of(scale) {
-            let unit = measure.unit();
-            let below = length.floor_to(unit.step());
-            let refusal = Refusal::from(ReadErrorKind::TooFine);
-            return Err(refusal.or(below, unit).or(below + unit.step(), unit));
+            return Err(neighbours(ReadErrorKind::TooFine, length, measure));
         }
         Ok(length)
     }
 }
 
 /// `n` of `measure`.
-pub(super) fn times(n: u64, measure: Measure) -> Result<Length, Refusal> {
+pub(super) fn times(n: u64, measure: Measure) -> Result<Length, ReadErrorKind> {
     let n = i64::try_from(n).map_err(|_| ReadErrorKind::OutOfRange)?;
     let nm = n.checked_mul(measure.nm()).ok_or(ReadErrorKind::OutOfRange)?;
     Ok(Length::from_nm(nm))
 }
 
 /// Only digits, and no more than an `i64` takes.
-pub(super) fn digits(text: &str) -> Result<u64, Refusal> {
+pub(super) fn digits(text: &str) -> Result<u64, ReadErrorKind> {
     if text.is_empty() || !text.bytes().all(|b| b.is_ascii_digit()) {
-        return Err(ReadErrorKind::Unknown.into());
+        return Err(ReadErrorKind::Unknown);
     }
     let short = text.trim_start_matches('0');
     if short.len() > 18 {
-        return Err(ReadErrorKind::OutOfRange.into());
+        return Err(ReadErrorKind::OutOfRange);
     }
     Ok(if short.is_empty() { 0 } else { short.parse().unwrap_or(0) })
 }
@@ -95,10 +93,8 @@ pub(super) fn number(raw: &str, measure: Measure) -> Result<Number, Refusal> {
     if marks == 1 {
         if after.is_empty() {
             let refusal = Refusal::from(ReadErrorKind::LostDigits);
-            return Err(match Number::whole(digits(before)?).length(measure) {
-                Ok(length) => refusal.or(length, measure.unit()),
-                Err(_) => refusal,
-            });
+            let length = times(digits(before)?, measure).ok();
+            return Err(refusal.or_maybe(length, measure.form()));
         }
         if before.is_empty() {
             return Ok(Number::decimal(0, after));
@@ -111,8 +107,9 @@ pub(super) fn number(raw: &str, measure: Measure) -> Result<Number, Refusal> {
             if !decimal_only && !eighths {
                 let refusal = Refusal::from(ReadErrorKind::ThousandsOrDecimal);
                 let grouped = digits(before)? * 1000 + digits(after)?;
-                let meanings = [Number::whole(grouped), number].map(|n| n.length(measure));
-                return Err(refusal.or_all(meanings.into_iter().flatten(), measure.unit()));
+                return Err(refusal
+                    .or_maybe(times(grouped, measure).ok(), measure.form())
+                    .or_maybe(number.length(measure).ok(), measure.form()));
             }
         }
         return Ok(number);
@@ -160,10 +157,10 @@ fn two_points(raw: &str, measure: Measure) -> Refusal {
     let between = raw.len() - before.len() - after.len();
     let only_marks = raw.bytes().filter(|b| !b.is_ascii_digit()).count() == between;
     let Ok(whole) = digits(before) else { return refusal };
-    match Number::decimal(whole, after).length(measure) {
-        Ok(length) if only_marks && !after.is_empty() => refusal.or(length, measure.unit()),
-        _ => refusal,
+    if !only_marks || after.is_empty() {
+        return refusal;
     }
+    refusal.or_maybe(Number::decimal(whole, after).length(measure).ok(), measure.form())
 }
 
 /// Whether an inch tape has marks for this part of an inch.
@@ -171,12 +168,12 @@ pub(super) const fn on_inch_tape(under: u64) -> bool {
     matches!(under, 2 | 4 | 8 | 16 | 32 | 64)
 }
 
-/// The readings that `run` of digits can be when the slash of a fraction is put
-/// back: `14` is 1/4, `1516` is 15/16.
-pub(super) fn slash_restored(run: &str) -> impl Iterator<Item = Length> + '_ {
-    (1..run.len()).filter_map(|at| {
-        let (over, under) = run.split_at_checked(at)?;
-        proper(over, under)
+/// `refusal` with the readings that `run` of digits behind `base` can be when the
+/// slash of a fraction is put back: `14` is 1/4, `1516` is 15/16.
+pub(super) fn or_slash(refusal: Refusal, base: Length, run: &str, form: Form) -> Refusal {
+    (1..run.len()).fold(refusal, |refusal, at| match run.split_at_checked(at) {
+        Some((over, under)) => refusal.or_maybe(proper(over, under).map(|part| base + part), form),
+        None => refusal,
     })
 }
 
@@ -192,20 +189,26 @@ pub(super) fn sixty_fourths(over: u64, under: u64) -> Length {
     Length::from_sixty_fourths(i64::try_from(over * 64 / under.max(1)).unwrap_or(0))
 }
 
-/// The readings that a fraction can be when the space before it is put back:
-/// `961` over `4` is 96 1/4.
-pub(super) fn space_restored(over: &str, under: &str) -> impl Iterator<Item = Length> {
+/// `refusal` with the readings that a fraction can be when the space before it is put
+/// back: `961` over `4` is 96 1/4.
+pub(super) fn or_space(refusal: Refusal, over: &str, under: &str) -> Refusal {
     // From the right: the shortest numerator first, so 113/16 is 11 3/16 before 1 13/16.
-    (1..over.len()).rev().filter_map(move |at| {
-        let (whole, over) = over.split_at_checked(at)?;
-        Some(times(digits(whole).ok()?, Measure::Inch).ok()? + proper(over, under)?)
+    (1..over.len()).rev().fold(refusal, |refusal, at| match over.split_at_checked(at) {
+        Some((whole, over)) => refusal.or_maybe(inches_and(whole, over, under), Form::INCH),
+        None => refusal,
     })
 }
 
-/// The two marks of `unit`'s usual tape around `length`.
-pub(super) fn neighbours(length: Length, unit: Unit) -> [Length; 2] {
-    let below = length.floor_to(unit.step());
-    [below, below + unit.step()]
+/// `whole` inches and `over` / `under`, if that is on a tape.
+pub(super) fn inches_and(whole: &str, over: &str, under: &str) -> Option<Length> {
+    Some(times(digits(whole).ok()?, Measure::Inch).ok()? + proper(over, under)?)
+}
+
+/// Between two marks of the usual tape: either may be meant.
+pub(super) fn neighbours(kind: ReadErrorKind, length: Length, measure: Measure) -> Refusal {
+    let step = measure.unit().step();
+    let below = length.floor_to(step);
+    Refusal::from(kind).or(below, measure.form()).or(below + step, measure.form())
 }
 
 /// `value` with noughts before it, up to `places` digits.

@@ -2,7 +2,8 @@
 
 use super::amount::{Amount, Place, amount};
 use super::fold::{LONGEST, Unseen, fold};
-use super::number::{Number, slash_restored, times};
+use super::number::{Number, or_slash, times};
+use super::print::Form;
 use super::scan::{Token, scan};
 use super::unit::Measure;
 use super::words::{self, Vocabulary};
@@ -122,25 +123,23 @@ fn feet(amount: Amount) -> Result<Length, Refusal> {
     if number.is_whole() {
         return Ok(feet);
     }
-    let mut refusal = Refusal::from(ReadErrorKind::DecimalFeet);
     // The digits behind the point as inches: 8.6 as 8 ft 6 in, 8.10 as 8 ft 10 in.
-    if let Some(inches) = number.part_as_inches() {
-        refusal = refusal.or_feet(feet + Length::from_inches(inches));
-    }
-    Err(match number.length(Measure::Foot) {
-        Ok(length) => refusal.or_feet(length),
-        Err(_) => refusal,
-    })
+    let inches = number.part_as_inches().map(|inches| feet + Length::from_inches(inches));
+    Err(Refusal::from(ReadErrorKind::DecimalFeet)
+        .or_maybe(inches, Form::FeetInches)
+        .or_maybe(number.length(Measure::Foot).ok(), Form::FeetInches))
 }
 
 /// Half of a foot is 6 in, and half an inch may be meant.
 fn fraction_of_foot(feet: Length, over: u64, under: u64) -> Refusal {
-    let refusal = Refusal::from(ReadErrorKind::FractionOfFoot);
-    let both = [Measure::Foot, Measure::Inch].map(|measure| {
-        let part = Amount { number: None, fraction: Some((over, under)) };
-        part.length(measure, true).map(|part| feet + part)
-    });
-    both.into_iter().flatten().fold(refusal, Refusal::or_feet)
+    let part = Amount { number: None, fraction: Some((over, under)) };
+    [Measure::Foot, Measure::Inch].iter().fold(
+        ReadErrorKind::FractionOfFoot.into(),
+        |refusal: Refusal, measure| {
+            let part = part.length(*measure, true).ok();
+            refusal.or_maybe(part.map(|part| feet + part), Form::FeetInches)
+        },
+    )
 }
 
 /// The inches behind the feet.
@@ -163,7 +162,7 @@ fn inches_behind(
             let inches =
                 amount(run, place).and_then(|amount| amount.length(place.measure, place.said));
             return Err(match inches {
-                Ok(inches) if behind.is_empty() => refusal.or_feet(feet + inches),
+                Ok(inches) if behind.is_empty() => refusal.or(feet + inches, Form::FeetInches),
                 _ => refusal,
             });
         }
@@ -183,11 +182,10 @@ fn inches_behind(
     if inches < Length::FOOT {
         return Ok(Length::from_nm(length));
     }
-    let refusal = Refusal::from(ReadErrorKind::InchesPastFoot).or_feet(Length::from_nm(length));
+    let refusal =
+        Refusal::from(ReadErrorKind::InchesPastFoot).or(Length::from_nm(length), Form::FeetInches);
     Err(match run {
-        [.., Token::Digits(raw)] if whole => {
-            slash_restored(raw).fold(refusal, |refusal, part| refusal.or_feet(feet + part))
-        }
+        [.., Token::Digits(raw)] if whole => or_slash(refusal, feet, raw, Form::FeetInches),
         _ => refusal,
     })
 }
@@ -208,7 +206,7 @@ fn fraction_behind(base: Amount, rest: &[Token<'_>], place: Place<'_>) -> Result
         // `2 m 445 mm` has only one meaning, but no tape is read so.
         let metric = metric && measure.is_metric() && behind.is_empty();
         return Err(match amount(run, place).and_then(|a| a.length(measure, true)) {
-            Ok(more) if metric && more < length => refusal.or(length + more, Unit::Millimetre),
+            Ok(more) if metric && more < length => refusal.or(length + more, Form::MM),
             _ => refusal,
         });
     }
@@ -226,8 +224,7 @@ fn fraction_behind(base: Amount, rest: &[Token<'_>], place: Place<'_>) -> Result
         && whole
         && measure == Measure::Inch
     {
-        let parts = slash_restored(raw).map(|part| length + part);
-        let refusal = Refusal::from(ReadErrorKind::LostSlash).or_all(parts, Unit::Inch);
+        let refusal = or_slash(ReadErrorKind::LostSlash.into(), length, raw, Form::INCH);
         if refusal.has_meanings() {
             return Err(refusal);
         }

@@ -71,6 +71,11 @@ pub(super) enum Form {
     FeetInches,
 }
 
+impl Form {
+    pub(super) const INCH: Self = Self::In(Unit::Inch);
+    pub(super) const MM: Self = Self::In(Unit::Millimetre);
+}
+
 impl Length {
     /// Written out canonically; a length between the marks is rounded to the nearest
     /// 1/64 in or 0.1 mm (the even one at the midpoint) and marked with a leading `≈`,

@@ -1,7 +1,7 @@
 //! Why a text is refused, and what it probably meant.
 
+use super::Length;
 use super::print::Form;
-use super::{Length, Unit};
 
 /// Why a text is not a reading.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -157,56 +157,55 @@ pub struct ReadError {
 }
 
 /// A refusal on its way out: meanings are lengths that may yet be added to.
-#[derive(Clone, Debug)]
+///
+/// Plain data with room for four meanings: there are never more, and without an
+/// allocation no early return has anything to clean up.
+#[derive(Clone, Copy, Debug)]
 pub(super) struct Refusal {
     pub(super) kind: ReadErrorKind,
-    meanings: Vec<(Length, Form)>,
+    meanings: [Option<(Length, Form)>; 4],
 }
 
 impl From<ReadErrorKind> for Refusal {
     fn from(kind: ReadErrorKind) -> Self {
-        Self { kind, meanings: Vec::new() }
+        Self { kind, meanings: [None; 4] }
     }
 }
 
 impl Refusal {
-    /// One more likely meaning, to be written in `unit`.
-    pub(super) fn or(mut self, length: Length, unit: Unit) -> Self {
-        self.meanings.push((length, Form::In(unit)));
+    /// One more likely meaning, and how it is written; a fifth is dropped.
+    pub(super) fn or(mut self, length: Length, form: Form) -> Self {
+        if let Some(free) = self.meanings.iter_mut().find(|meaning| meaning.is_none()) {
+            *free = Some((length, form));
+        }
         self
     }
-    /// One more likely meaning, to be written in feet and inches.
-    pub(super) fn or_feet(mut self, length: Length) -> Self {
-        self.meanings.push((length, Form::FeetInches));
-        self
+    /// One more likely meaning, if there is one.
+    pub(super) fn or_maybe(self, length: Option<Length>, form: Form) -> Self {
+        length.map_or(self, |length| self.or(length, form))
     }
-    /// Every meaning of the other refusal too.
-    pub(super) fn or_all(mut self, lengths: impl IntoIterator<Item = Length>, unit: Unit) -> Self {
-        self.meanings.extend(lengths.into_iter().map(|length| (length, Form::In(unit))));
-        self
-    }
-    pub(super) fn has_meanings(&self) -> bool {
-        !self.meanings.is_empty()
+    pub(super) const fn has_meanings(&self) -> bool {
+        self.meanings[0].is_some()
     }
     /// With `more` added to every meaning: a fraction that stood behind the number.
     pub(super) fn plus(mut self, more: Length) -> Self {
-        for (length, _) in &mut self.meanings {
+        for (length, _) in self.meanings.iter_mut().flatten() {
             *length += more;
         }
         self
     }
     /// With `feet` added to every meaning, and all written in feet.
-    pub(super) fn after_feet(mut self, feet: Length) -> Self {
-        for (length, form) in &mut self.meanings {
-            *length += feet;
+    pub(super) fn after_feet(self, feet: Length) -> Self {
+        let mut moved = self.plus(feet);
+        for (_, form) in moved.meanings.iter_mut().flatten() {
             *form = Form::FeetInches;
         }
-        self
+        moved
     }
     /// Written out; a meaning beyond any tape is not offered, nor one twice.
     pub(super) fn into_error(self) -> ReadError {
         let mut suggestions: Vec<Suggestion> = Vec::new();
-        for (length, form) in self.meanings {
+        for (length, form) in self.meanings.into_iter().flatten() {
             let known = suggestions.iter().any(|s| s.length == length);
             if !known && length >= Length::ZERO && length <= LONGEST_TAPE {
                 suggestions.push(Suggestion { text: length.exactly(form), length });

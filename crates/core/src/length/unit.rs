@@ -1,6 +1,7 @@
 //! The unit of a field, and the units a tape reading may be written in.
 
 use super::Length;
+use super::print::Form;
 
 /// The unit of a field: what a bare number means, and how numbers are written back.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -89,6 +90,10 @@ impl Measure {
             Self::Foot | Self::Inch => Unit::Inch,
             Self::Millimetre | Self::Centimetre | Self::Metre => Unit::Millimetre,
         }
+    }
+    /// How a length in it is written.
+    pub(super) const fn form(self) -> Form {
+        Form::In(self.unit())
     }
     pub(super) const fn is_metric(self) -> bool {
         matches!(self.unit(), Unit::Millimetre)

@@ -6,6 +6,7 @@ mod slashed;
 mod spoken;
 
 use super::number::{self, Number, neighbours, on_inch_tape, sixty_fourths, times};
+use super::print::Form;
 use super::scan::Token;
 use super::unit::Measure;
 use super::words::{Vocabulary, Word};
@@ -21,12 +22,6 @@ pub(super) struct Place<'v> {
     /// Feet, or a whole number with its unit, stand before it.
     pub(super) follows: bool,
     pub(super) vocabulary: &'v Vocabulary,
-}
-
-impl Place<'_> {
-    fn unit(self) -> Unit {
-        self.measure.unit()
-    }
 }
 
 /// A number, a fraction, or both.
@@ -71,7 +66,7 @@ impl Amount {
         if over >= under {
             let refusal = Refusal::from(ReadErrorKind::TopHeavy);
             let sensible = left == 0 && on_inch_tape(under) && sum.nm() < i64::MAX;
-            return Err(if sensible { refusal.or(sum, unit) } else { refusal });
+            return Err(refusal.or_maybe(sensible.then_some(sum), measure.form()));
         }
         let on_tape = match unit {
             Unit::Inch => on_inch_tape(under),
@@ -80,13 +75,13 @@ impl Amount {
         if on_tape {
             return Ok(sum);
         }
-        let refusal = Refusal::from(ReadErrorKind::NotOnTape);
         // `96 1/4` in a field for millimetres was read on the inch side of the tape.
         if measure == Measure::Millimetre && !said && on_inch_tape(under) {
             let inches = self.number.unwrap_or_default().length(Measure::Inch)?;
-            return Err(refusal.or(inches + sixty_fourths(over, under), Unit::Inch));
+            let refusal = Refusal::from(ReadErrorKind::NotOnTape);
+            return Err(refusal.or(inches + sixty_fourths(over, under), Form::INCH));
         }
-        Err(refusal.or_all(neighbours(sum, unit), unit))
+        Err(neighbours(ReadErrorKind::NotOnTape, sum, measure))
     }
 }
 

@@ -66,19 +66,18 @@ impl Cut {
 }
 
 fn choose(cuts: &[Cut], plural: bool, place: Place<'_>) -> Option<Result<Amount, Refusal>> {
-    let meanings = |cuts: &[&Cut], kind: ReadErrorKind| {
-        let lengths =
-            cuts.iter().filter_map(|cut| cut.amount.length(place.measure, place.said).ok());
-        Refusal::from(kind).or_all(lengths, place.unit())
+    let asked = |cuts: &[&Cut]| {
+        cuts.iter().fold(Refusal::from(ReadErrorKind::TwoMeanings), |refusal, cut| {
+            let length = cut.amount.length(place.measure, place.said).ok();
+            refusal.or_maybe(length, place.measure.form())
+        })
     };
     let proper: Vec<&Cut> = cuts.iter().filter(|cut| cut.is_proper()).collect();
     let joined: Vec<&Cut> = proper.iter().copied().filter(|cut| cut.joined).collect();
     let whole_head = cuts.iter().find(|cut| cut.is_fraction_only());
     if let [cut] = *joined {
         return Some(match whole_head {
-            Some(other) if other.is_proper() => {
-                Err(meanings(&[cut, other], ReadErrorKind::TwoMeanings))
-            }
+            Some(other) if other.is_proper() => Err(asked(&[cut, other])),
             _ => Ok(cut.amount),
         });
     }
@@ -86,7 +85,7 @@ fn choose(cuts: &[Cut], plural: bool, place: Place<'_>) -> Option<Result<Amount,
         Some(cut) if cut.is_proper() => return Some(Ok(cut.amount)),
         // `twenty three sixteenths`.
         Some(_) if !proper.is_empty() => {
-            return Some(Err(meanings(&proper, ReadErrorKind::TwoMeanings)));
+            return Some(Err(asked(&proper)));
         }
         // `ninety six half` has lost a word; `five quarters` is only top-heavy.
         Some(_) if !plural => return None,
@@ -97,7 +96,7 @@ fn choose(cuts: &[Cut], plural: bool, place: Place<'_>) -> Option<Result<Amount,
     match (&*formal, &*proper) {
         ([cut], _) | ([], [cut]) => Some(Ok(cut.amount)),
         ([], []) => cuts.first().map(|cut| Ok(cut.amount)),
-        (several, _) => Some(Err(meanings(several, ReadErrorKind::TwoMeanings))),
+        (several, _) => Some(Err(asked(several))),
     }
 }
 

@@ -1,10 +1,11 @@
 //! Several numbers in a row, in digits: groups of three, or something lost.
 
 use super::Place;
-use crate::length::number::{self, Number, proper, slash_restored, times};
+use crate::length::number::{self, Number, inches_and, or_slash, times};
+use crate::length::print::Form;
 use crate::length::scan::Token;
 use crate::length::unit::Measure;
-use crate::length::{Length, ReadErrorKind, Refusal, Unit};
+use crate::length::{Length, ReadErrorKind, Refusal};
 
 /// Several numbers in a row: digits in groups of three, or something lost.
 pub(super) fn several(run: &[Token<'_>], place: Place<'_>) -> Result<Number, Refusal> {
@@ -26,35 +27,27 @@ pub(super) fn several(run: &[Token<'_>], place: Place<'_>) -> Result<Number, Ref
         return Err(ReadErrorKind::LostMark.into());
     }
     let slash = Refusal::from(ReadErrorKind::LostSlash);
+    let mark = Refusal::from(ReadErrorKind::LostMark);
     match *raws {
         [first, second] => {
             let (a, b) = (number::digits(first)?, number::digits(second)?);
             if place.measure.is_metric() {
                 let joined = number::digits(&[first, second].concat())?;
-                let length = times(joined, place.measure)?;
-                return Err(Refusal::from(ReadErrorKind::LostMark).or(length, Unit::Millimetre));
+                return Err(mark.or(times(joined, place.measure)?, Form::MM));
             }
-            let inches = times(a, Measure::Inch)?;
-            let slash = slash.or_all(slash_restored(second).map(|f| inches + f), Unit::Inch);
+            let slash = or_slash(slash, times(a, Measure::Inch)?, second, Form::INCH);
             if slash.has_meanings() {
                 return Err(slash);
             }
-            let mark = feet_and(a, b, place)
-                .into_iter()
-                .fold(Refusal::from(ReadErrorKind::LostMark), Refusal::or_feet);
-            Err(match in_groups {
-                Some(mm) => mark.or(mm.length(Measure::Millimetre)?, Unit::Millimetre),
-                None => mark,
-            })
+            let mm = in_groups.and_then(|number| number.length(Measure::Millimetre).ok());
+            let mark = mark.or_maybe(feet_and(a, b, place), Form::FeetInches);
+            Err(mark.or_maybe(mm, Form::MM))
         }
         [first, over, under] => {
-            let inches = times(number::digits(first)?, Measure::Inch)?;
-            Err(match proper(over, under) {
-                Some(part) => slash.or(inches + part, Unit::Inch),
-                None => ReadErrorKind::LostMark.into(),
-            })
+            let length = inches_and(first, over, under);
+            Err(length.map_or(mark, |length| slash.or(length, Form::INCH)))
         }
-        _ => Err(ReadErrorKind::LostMark.into()),
+        _ => Err(mark),
     }
 }
 

@@ -1,11 +1,12 @@
 //! A fraction in digits behind a number: `96 1/4`, and what becomes of its space.
 
 use super::{Amount, Place, whole};
-use crate::length::number::{self, on_inch_tape, proper, space_restored, times};
+use crate::length::number::{self, inches_and, on_inch_tape, or_space, proper};
+use crate::length::print::Form;
 use crate::length::scan::Token;
 use crate::length::unit::Measure;
 use crate::length::words::Word;
-use crate::length::{ReadErrorKind, Refusal, Unit};
+use crate::length::{ReadErrorKind, Refusal};
 
 /// A run that ends in a fraction in digits: `96 1/4`.
 pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refusal> {
@@ -46,8 +47,7 @@ pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Ref
     {
         // `9 61/4`: the space slipped.
         let slipped = [whole, *over].concat();
-        let refusal = Refusal::from(ReadErrorKind::TopHeavy)
-            .or_all(space_restored(&slipped, under), Unit::Inch);
+        let refusal = or_space(ReadErrorKind::TopHeavy.into(), &slipped, under);
         if refusal.has_meanings() {
             return Err(refusal);
         }
@@ -62,12 +62,8 @@ pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Ref
 
 /// `96.1/4`: a point where the space should be.
 fn point_for_space(whole: &str, over: &str, under: &str, alone: bool) -> Refusal {
-    let refusal = Refusal::from(ReadErrorKind::LostSpace);
-    match (number::digits(whole), proper(over, under)) {
-        (Ok(whole), Some(part)) if alone => match times(whole, Measure::Inch) {
-            Ok(whole) => refusal.or(whole + part, Unit::Inch),
-            Err(_) => refusal,
-        },
+    match inches_and(whole, over, under) {
+        Some(length) if alone => Refusal::from(ReadErrorKind::LostSpace).or(length, Form::INCH),
         _ => ReadErrorKind::Unknown.into(),
     }
 }
@@ -75,8 +71,7 @@ fn point_for_space(whole: &str, over: &str, under: &str, alone: bool) -> Refusal
 /// `961/4` has lost a space; `5/4` is only top-heavy. Never the quotient of the first.
 fn lost_space(over: &str, under: &str, (n, d): (u64, u64), place: Place<'_>) -> Refusal {
     if over.len() > 1 {
-        let refusal =
-            Refusal::from(ReadErrorKind::LostSpace).or_all(space_restored(over, under), Unit::Inch);
+        let refusal = or_space(ReadErrorKind::LostSpace.into(), over, under);
         if refusal.has_meanings() {
             return refusal;
         }

@@ -2,12 +2,13 @@
 
 use super::Place;
 use super::several::feet_and;
-use crate::length::number::{self, Number, slash_restored, times};
+use crate::length::number::{self, Number, or_slash, times};
+use crate::length::print::Form;
 use crate::length::scan::Token;
 use crate::length::unit::Measure;
 use crate::length::words::Word;
 use crate::length::words::cardinal::{cardinal, concatenated};
-use crate::length::{ReadErrorKind, Refusal, Unit};
+use crate::length::{ReadErrorKind, Refusal};
 
 /// The words of `run`; hyphens and commas between words say nothing.
 pub(super) fn words(run: &[Token<'_>]) -> Result<Vec<Word>, Refusal> {
@@ -54,24 +55,17 @@ pub(super) fn number(words: &[Word], place: Place<'_>) -> Result<Number, Refusal
         return Ok(Number::whole(digits.value));
     }
     // `eight six` is 86 in or 8 ft 6 in; `ninety six fourteen` lost its slash.
-    let refusal = Refusal::from(ReadErrorKind::TwoMeanings);
-    let refusal = match digits.pair {
-        Some((first, second)) => {
-            let inches = times(first, Measure::Inch)?;
-            let restored = number::padded(second, 1);
-            let slash = slash_restored(&restored).map(|part| inches + part);
-            let feet = feet_and(first, second, place);
-            let joined = times(digits.value, Measure::Inch)?;
-            if digits.places < 4 {
-                feet.into_iter().fold(refusal.or(joined, Unit::Inch), Refusal::or_feet)
-            } else {
-                feet.into_iter().fold(refusal.or_all(slash, Unit::Inch), Refusal::or_feet)
-            }
-        }
-        None => refusal,
-    };
+    let mut refusal = Refusal::from(ReadErrorKind::TwoMeanings);
+    if let Some((first, second)) = digits.pair {
+        refusal = if digits.places < 4 {
+            refusal.or(times(digits.value, Measure::Inch)?, Form::INCH)
+        } else {
+            or_slash(refusal, times(first, Measure::Inch)?, &second.to_string(), Form::INCH)
+        };
+        refusal = refusal.or_maybe(feet_and(first, second, place), Form::FeetInches);
+    }
     if digits.places < 4 {
         return Err(refusal);
     }
-    Err(refusal.or(times(digits.value, Measure::Millimetre)?, Unit::Millimetre))
+    Err(refusal.or(times(digits.value, Measure::Millimetre)?, Form::MM))
 }
