@@ -30,6 +30,8 @@
 //!     ("243.84 cm", 96 * 64),
 //!     ("2,4384 m", 96 * 64),
 //!     ("nineteen point oh five millimeters", 48),
+//!     ("noventa y seis y un cuarto", 96 * 64 + 16),
+//!     ("quatre-vingt-seize et un quart", 96 * 64 + 16),
 //! ];
 //! for (text, sixty_fourths) in accepted {
 //!     assert_eq!(read(text, Unit::Inch), Ok(Length::from_sixty_fourths(sixty_fourths)), "{text}");
@@ -78,6 +80,10 @@
 //! * A part of a foot (`8.6'`, `8 1/2 ft`) is always asked.
 //! * `96.` and `96+` are asked: digits may be lost, and a plus says the mark was not met.
 //! * Two figures said one after the other (`eight six`) are asked in a field for inches.
+//!
+//! * Words of every language are known to every reader: an order that was typed in one
+//!   language is read again in another, and must mean the same. [`read_in`] only says
+//!   whose words are tried first.
 //!
 //! The way through: `fold` to plain letters, `scan` to tokens, `parse` cuts at the
 //! units, `amount` reads what stands between them, `words` holds the languages;
