@@ -80,7 +80,6 @@
 //! * A part of a foot (`8.6'`, `8 1/2 ft`) is always asked.
 //! * `96.` and `96+` are asked: digits may be lost, and a plus says the mark was not met.
 //! * Two figures said one after the other (`eight six`) are asked in a field for inches.
-//!
 //! * Words of every language are known to every reader: an order that was typed in one
 //!   language is read again in another, and must mean the same. [`read_in`] only says
 //!   whose words are tried first.
