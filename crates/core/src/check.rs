@@ -7,6 +7,7 @@ use crate::order::{Numbers, Order};
 use crate::profile::Profile;
 use crate::rules::{self, Context};
 use crate::say::{AnswerSays, Message};
+use crate::short::sort;
 use crate::survey::Survey;
 
 /// All that can be said of a survey.
@@ -73,7 +74,7 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     ruled.retain(|finding| !told_better(finding, &findings));
     findings.extend(ruled);
     // Stable: within one severity the order of RULES stays.
-    findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
+    sort(&mut findings, |a, b| a.severity > b.severity);
     let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);
     Report { verdict: worst.into(), preparation, numbers, findings, judgement }
 }
@@ -100,7 +101,7 @@ pub fn check_order(order: &Order, profile: &Profile) -> Report {
         report.verdict = Verdict::Stop;
     }
     // Stable: what the rules stop stays before what a dealer misses.
-    report.findings.sort_by_key(|finding| core::cmp::Reverse(finding.severity));
+    sort(&mut report.findings, |a, b| a.severity > b.severity);
     report
 }
 

@@ -18,6 +18,7 @@ pub mod order;
 pub mod profile;
 pub mod rules;
 pub mod say;
+pub mod short;
 pub mod spot;
 pub mod survey;
 

@@ -12,6 +12,7 @@ use super::pattern::{About, Guess, Pattern};
 use super::reading::Reading;
 use super::size::Plausible;
 use crate::length::Length;
+use crate::short::{sort, within};
 use crate::spot::{Dimension, Group};
 
 /// Ordered numbers off by this much are damage, mm: a quarter inch, less what
@@ -173,7 +174,7 @@ impl<'a> Fit<'a> {
     ) -> Weighed {
         let (a, b) = felt.get(1).map_or((0.0, 0.0), |felt| (felt.a, felt.b));
         let best = if a > 1e-12 { b / a } else { 0.5 * (guess.least + guess.most) };
-        let change = best.clamp(guess.least, guess.most);
+        let change = within(best, guess.least, guess.most);
         let bent = if self.diagonals.is_empty() { 0.0 } else { self.bent(moves, change) };
         let logs = self
             .networks
@@ -257,7 +258,7 @@ pub(super) fn start(readings: &[Reading]) -> Sizes {
     let middle = |group: Group| {
         let mut of: Vec<Length> =
             readings.iter().filter(|r| r.spot.group() == group).map(|r| r.length).collect();
-        of.sort_unstable();
+        sort(&mut of, |a, b| a < b);
         of.get(of.len() / 2).map(|length| length.to_mm())
     };
     let diagonal = middle(Group::Diagonal);

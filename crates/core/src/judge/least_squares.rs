@@ -4,6 +4,8 @@
 //! by Cholesky. W. Baarda, *A testing procedure for use in geodetic networks* (1968),
 //! is the source of the redundancy numbers, of w and of the least detectable bias.
 
+use crate::short::within;
+
 /// Baarda's critical value of |w| at a significance of 0.001: the normal quantile 0.9995.
 pub const CRITICAL: f64 = 3.290_526_731;
 /// Baarda's non-centrality: what shifts w so far that |w| passes [`CRITICAL`] in 80 of 100 cases.
@@ -149,7 +151,7 @@ impl<const U: usize> Adjusted<U> {
     #[must_use]
     pub fn redundancy(&self, row: &Row<U>) -> f64 {
         let spread = dot(&row.design, &times(&self.covariance, &row.design));
-        (1.0 - spread / (row.sigma * row.sigma)).clamp(0.0, 1.0)
+        within(1.0 - spread / (row.sigma * row.sigma), 0.0, 1.0)
     }
 
     /// Baarda's w: the residual in units of its own standard deviation; nought

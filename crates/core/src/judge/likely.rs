@@ -6,6 +6,7 @@ use super::reading::Reading;
 use super::slips::SlipKind;
 use super::{Likely, SURE};
 use crate::length::Length;
+use crate::short::sort;
 use crate::spot::{Dimension, Spot};
 
 /// How many answers are given.
@@ -63,7 +64,7 @@ impl Verdict {
                 answer.values.push((entry, value, guess.guess.slip, odds * guess.exact));
             }
         }
-        answers.sort_by(|a, b| rank(b).total_cmp(&rank(a)));
+        sort(&mut answers, |a, b| rank(a) > rank(b));
         let likely = answers
             .iter()
             .take(ANSWERS)

@@ -14,6 +14,7 @@ use super::noise::TOLD;
 use super::pattern::{About, Pattern};
 use super::{ALARM, Judgement, Next, Why, tape};
 use crate::profile::Profile;
+use crate::short::{sort, within};
 use crate::spot::{Dimension, Group, Spot};
 use crate::survey::Survey;
 
@@ -68,7 +69,7 @@ pub(super) fn next(
         .filter_map(|spot| offer(survey, fit, &hidden, spot, costs.miss))
         .filter(|next| next.worth > costs.minute)
         .collect();
-    offers.sort_by(|a, b| b.worth.total_cmp(&a.worth));
+    sort(&mut offers, |a, b| a.worth > b.worth);
     offers
 }
 
@@ -96,7 +97,7 @@ fn hidden<'a>(fit: &Fit<'_>, patterns: &'a [Pattern], weighed: &[Weighed]) -> Ve
         }
         let doublings = libm::floor(libm::log2((guess.change.abs() / DAMAGE).max(1.0)));
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "0 to 6")]
-        let bin = doublings.clamp(0.0, 6.0) as usize;
+        let bin = within(doublings, 0.0, 6.0) as usize;
         let cell = list.get_mut(guess.pattern).and_then(|hidden| hidden.bins.get_mut(bin));
         if let Some(cell) = cell {
             *cell += damage;

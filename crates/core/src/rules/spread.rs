@@ -6,6 +6,7 @@ use crate::finding::{Finding, Severity};
 use crate::length::Length;
 use crate::profile::{End, Limited};
 use crate::say::{Because, Hint, Message, RuleSays};
+use crate::short::sort;
 use crate::spot::{Dimension, Spot};
 
 pub(super) const RULE: Rule = Rule { code: "spread", check };
@@ -16,7 +17,7 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
 
 fn one(context: &Context<'_>, dimension: Dimension) -> Option<Finding> {
     let mut readings: Vec<(Spot, Length)> = context.survey.of(dimension).collect();
-    readings.sort_by_key(|(_, length)| *length);
+    sort(&mut readings, |a, b| a.1 < b.1);
     let (_, least) = *readings.first()?;
     let (_, most) = *readings.last()?;
     let usual = if dimension == Dimension::Bow { Limited::BowSpread } else { Limited::Spread };
@@ -47,9 +48,8 @@ fn suspects(readings: &[(Spot, Length)]) -> Vec<Spot> {
     let n = readings.len();
     let center = middle(n.saturating_sub(1)) + middle(n);
     let mut by_distance = readings.to_vec();
-    by_distance.sort_by_key(|(spot, length)| {
-        (core::cmp::Reverse((length.times(2) - center).abs()), *spot)
-    });
+    let distance = |length: Length| (length.times(2) - center).abs();
+    sort(&mut by_distance, |a, b| (distance(b.1), a.0) < (distance(a.1), b.0));
     let mut spots: Vec<Spot> = by_distance.into_iter().map(|(spot, _)| spot).collect();
     let mut seen = Vec::new();
     spots.retain(|spot| {

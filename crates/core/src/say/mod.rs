@@ -5,6 +5,7 @@
 
 mod answer;
 mod because;
+mod capital;
 mod en;
 mod figure;
 mod judge;
@@ -14,6 +15,7 @@ mod spoken;
 
 pub use answer::AnswerSays;
 pub use because::Because;
+pub use capital::capital;
 pub use figure::decimal;
 pub use judge::JudgeSays;
 pub use rule::{Hint, RuleSays, Subject};

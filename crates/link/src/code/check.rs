@@ -19,6 +19,7 @@ use hangtrue_core::bounds::{
     ABOVE_FLOOR, BODY_WIDTH, HEADER_POSSIBLE, HEIGHT_POSSIBLE, Limit, WIDTH_POSSIBLE,
 };
 use hangtrue_core::check::Report;
+use hangtrue_core::short::sort;
 use hangtrue_core::{Dimension, Length, Unit};
 
 use super::heard::{HeardError, heard};
@@ -186,9 +187,10 @@ fn likely(dimension: Dimension, residue: i64, typed: Option<Length>, unit: Unit)
         .filter(|&length| length > Length::ZERO && least.holds(length) && most.holds(length))
         .collect();
     if let Some(typed) = typed {
-        likely.sort_by_key(|&length| {
+        let unlikeness = |&length: &Length| {
             (unlike(&length.text(unit), &typed.text(unit)), (length - typed).abs())
-        });
+        };
+        sort(&mut likely, |a, b| unlikeness(a) < unlikeness(b));
     }
     likely
 }

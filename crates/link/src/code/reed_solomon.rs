@@ -4,6 +4,7 @@
 //! gaps by trying each place. What they are: six linear equations, all of which must hold.
 
 use super::field::{inverse, power, times};
+use hangtrue_core::short::sort;
 
 /// Symbols of data.
 pub const DATA: usize = 24;
@@ -75,7 +76,7 @@ fn changes(word: &[Option<u8>], places: &[usize], syndromes: [u8; CHECK]) -> Opt
     let by = solve(word.len(), places, syndromes)?;
     let change = |(&at, by)| Some(Change { at, symbol: word.get(at)?.unwrap_or(0) ^ by });
     let mut changes: Vec<Change> = places.iter().zip(by).filter_map(change).collect();
-    changes.sort_by_key(|change| change.at);
+    sort(&mut changes, |a, b| a.at < b.at);
     Some(changes)
 }
 

@@ -4,6 +4,7 @@ use super::{Scene, frame, parts, picture, problems, reading};
 use crate::field::Field;
 use crate::problems::Problem;
 use crate::text::TEXT;
+use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Spot, Unit};
 use maud::{Markup, html};
 
@@ -56,10 +57,4 @@ fn current(scene: Scene<'_>, spot: Spot) -> Field {
     let entries = scene.model.order.survey.entries(spot);
     let index = entries.iter().position(|entry| !entry.struck).unwrap_or(entries.len());
     Field { spot, index }
-}
-
-/// The first letter in upper case.
-pub(super) fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -1,11 +1,11 @@
 //! What the judge sees: how each reading stands, what to read next, what cannot be
 //! seen, and the working.
 
-use super::dimension::capital;
 use super::{Scene, parts, picture};
 use crate::event::Action;
 use crate::text::TEXT;
 use hangtrue_core::judge::{AdjustedReading, State};
+use hangtrue_core::say::capital;
 use hangtrue_core::say::{JudgeSays, decimal};
 use hangtrue_core::{Dimension, Length, Spot, Unit};
 use hangtrue_draw::Residual;

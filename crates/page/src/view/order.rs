@@ -2,7 +2,6 @@
 //! order and an opened order.
 
 use super::Scene;
-use super::dimension::capital;
 use crate::event::Action;
 use crate::field::Field;
 use crate::model::{confirm_key, confirmation};
@@ -10,6 +9,7 @@ use crate::problems;
 use crate::text::TEXT;
 use hangtrue_core::order::Number;
 use hangtrue_core::profile::Take;
+use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Entry, Finding, Severity, Spot};
 use maud::{Markup, html};
 

@@ -4,11 +4,11 @@
 //! can grow without bound (note, readings, findings) is counted in lines here and cut
 //! where the room ends, and the sheet says that it was.
 
-use super::dimension::capital;
 use super::{Scene, check, opened, picture, qr, voice};
 use crate::text::TEXT;
 use hangtrue_core::order::{Answer, Order};
 use hangtrue_core::profile::DOOR;
+use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Entry, Finding, Length, Severity, Spot};
 use hangtrue_link::code::{Said, characters, small, spell};
 use hangtrue_link::qr::Surface;

@@ -1,10 +1,11 @@
 //! One more reading that checks the others.
 
-use super::{Scene, dimension::capital, parts, picture, problems, reading};
+use super::{Scene, parts, picture, problems, reading};
 use crate::event::Action;
 use crate::model::Model;
 use crate::text::TEXT;
 use hangtrue_core::say::JudgeSays;
+use hangtrue_core::say::capital;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {

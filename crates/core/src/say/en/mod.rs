@@ -7,7 +7,7 @@ pub(super) mod reading;
 pub(super) mod rule;
 pub(super) mod spoken;
 
-use super::Message;
+use super::{Message, capital};
 use crate::length::Unit;
 
 pub(super) fn say(message: &Message, unit: Unit) -> String {
@@ -21,10 +21,4 @@ pub(super) fn say(message: &Message, unit: Unit) -> String {
         Message::Hint(hint) => rule::hint(hint, unit),
         Message::Judge(says) => judge::say(says, unit),
     }
-}
-
-/// The first letter in upper case, to begin a sentence.
-pub(super) fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -5,6 +5,7 @@ use core::fmt::Write as _;
 use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::order::Order;
 use hangtrue_core::say::Speaker;
+use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Length, Spot};
 
 pub(crate) const fn short(dimension: Dimension) -> &'static str {
@@ -92,9 +93,4 @@ fn write(
         writeln!(text, "\n{link}")?;
     }
     Ok(())
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }

@@ -1,0 +1,52 @@
+//! Small tools for short lists and small numbers. Their twins in the standard library
+//! are made for long lists and say more when they fail; in the page's WebAssembly they
+//! weigh some 12 KB gzip together, more than all that uses them here.
+
+/// Sorts a short list in place: stable, by insertion, quadratic. `before` says whether
+/// its first argument belongs before its second.
+pub fn sort<T>(list: &mut [T], before: impl Fn(&T, &T) -> bool) {
+    for end in 1..list.len() {
+        let mut at = end;
+        while let Some(previous) = at.checked_sub(1) {
+            let (Some(left), Some(right)) = (list.get(previous), list.get(at)) else { break };
+            if !before(right, left) {
+                break;
+            }
+            list.swap(previous, at);
+            at = previous;
+        }
+    }
+}
+
+/// `value`, or the end of `least..=most` it is beyond. Not a number stays what it is.
+/// `f64::clamp` can panic, and its message brings the printing of floats with it.
+#[must_use]
+pub fn within(value: f64, least: f64, most: f64) -> f64 {
+    match value {
+        low if low < least => least,
+        high if high > most => most,
+        inside => inside,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use proptest::prelude::*;
+
+    proptest! {
+        #[test]
+        fn it_sorts_as_the_standard_library_does(list in prop::collection::vec((0_u8..9, 0_u8..9), 0..40)) {
+            let mut ours: Vec<(usize, (u8, u8))> = list.iter().copied().enumerate().collect();
+            let mut theirs = ours.clone();
+            sort(&mut ours, |a, b| a.1.0 > b.1.0);
+            theirs.sort_by_key(|one| core::cmp::Reverse(one.1.0));
+            prop_assert_eq!(ours, theirs);
+        }
+
+        #[test]
+        fn it_keeps_within_as_clamp_does(value in -9.0_f64..9.0, least in -5.0_f64..0.0, most in 0.0_f64..5.0) {
+            prop_assert_eq!(within(value, least, most).to_bits(), value.clamp(least, most).to_bits());
+        }
+    }
+}
