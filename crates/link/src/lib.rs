@@ -15,6 +15,7 @@
 pub mod alphabet;
 mod bits;
 pub mod code;
+pub mod csv;
 mod envelope;
 mod error;
 mod find;

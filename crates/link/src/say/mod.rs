@@ -34,6 +34,14 @@ pub fn encode(language: Language, error: EncodeError) -> Advice {
     }
 }
 
+/// What is wrong with a table, or with a row of it.
+#[must_use]
+pub fn table(language: Language, fault: &crate::csv::Fault) -> String {
+    match language {
+        Language::English => en::csv::say(fault),
+    }
+}
+
 /// What is wrong with a line of surveys, and where.
 #[cfg(feature = "json")]
 #[must_use]

@@ -1,5 +1,6 @@
 //! English (US).
 
+pub(super) mod csv;
 #[cfg(feature = "json")]
 pub(super) mod file;
 pub(super) mod link;

@@ -1,0 +1,137 @@
+//! A column's name as words: whatever the case, the separators, the unit behind it.
+
+use super::Measure;
+
+/// The words of a header, and the unit it names.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub(super) struct Header {
+    /// Lower case, in their order, without the unit.
+    words: Vec<String>,
+    /// The unit.
+    pub(super) measure: Option<Measure>,
+    /// Whether there was a sign that says number: `Unit #`.
+    pub(super) number_sign: bool,
+}
+
+impl Header {
+    /// `postToPost_Width (in.)` → `post to post width`, inches.
+    pub(super) fn of(name: &str) -> Self {
+        let mut header = Self::default();
+        for word in split(name) {
+            if word == "#" {
+                header.number_sign = true;
+            } else if header.measure.is_none() && !header.words.is_empty() {
+                // A unit stands behind the name: a header of nothing but `in` is no unit's.
+                match Measure::from_name(&word) {
+                    Some(measure) => header.measure = Some(measure),
+                    None => header.words.push(word),
+                }
+            } else {
+                header.words.push(word);
+            }
+        }
+        header
+    }
+
+    /// Whether it has this word.
+    pub(super) fn has(&self, word: &str) -> bool {
+        self.words.iter().any(|own| own == word)
+    }
+
+    /// Whether it has any of these.
+    pub(super) fn any(&self, words: &[&str]) -> bool {
+        words.iter().any(|word| self.has(word))
+    }
+
+    /// Whether it is just this one word.
+    pub(super) fn is(&self, words: &[&str]) -> bool {
+        matches!(self.words.as_slice(), [only] if words.contains(&only.as_str()))
+    }
+
+    /// Whether this word stands directly before that one.
+    pub(super) fn pair(&self, first: &str, second: &str) -> bool {
+        self.words.windows(2).any(|pair| matches!(pair, [a, b] if a == first && b == second))
+    }
+
+    /// How often it has this word.
+    pub(super) fn count(&self, word: &str) -> usize {
+        self.words.iter().filter(|own| *own == word).count()
+    }
+
+    /// The number in it, if there is one from 1 to 3: `width 2`, `bow third`.
+    pub(super) fn number(&self) -> Option<usize> {
+        const NAMES: [[&str; 4]; 3] =
+            [["1", "first", "1st", "a"], ["2", "second", "2nd", "b"], ["3", "third", "3rd", "c"]];
+        NAMES.iter().position(|names| self.any(names))
+    }
+}
+
+/// Words and numbers: cut at everything else, before an upper-case letter behind a
+/// lower-case one, and between letters and digits.
+fn split(name: &str) -> Vec<String> {
+    let mut words: Vec<String> = Vec::new();
+    let mut word = String::new();
+    let mut before = ' ';
+    for letter in name.chars() {
+        let kept = letter.is_alphanumeric();
+        let cut = !kept
+            || (letter.is_uppercase() && before.is_lowercase())
+            || (letter.is_ascii_digit() != before.is_ascii_digit() && before.is_alphanumeric());
+        if cut && !word.is_empty() {
+            words.push(core::mem::take(&mut word));
+        }
+        match letter {
+            '#' | '№' => words.push("#".to_owned()),
+            '"' | '″' | '”' if !words.is_empty() => words.push("in".to_owned()),
+            _ if kept => word.extend(letter.to_lowercase()),
+            _ => {}
+        }
+        before = letter;
+    }
+    if !word.is_empty() {
+        words.push(word);
+    }
+    // `1st` was cut between the digit and its ending.
+    let mut joined: Vec<String> = Vec::with_capacity(words.len());
+    for word in words {
+        match joined.last_mut() {
+            Some(last)
+                if last.bytes().all(|byte| byte.is_ascii_digit())
+                    && matches!(word.as_str(), "st" | "nd" | "rd") =>
+            {
+                last.push_str(&word);
+            }
+            _ => joined.push(word),
+        }
+    }
+    joined
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn names_are_cut_into_words_and_a_unit() {
+        for (name, words, measure) in [
+            ("Width (in)", "width", Some(Measure::Inch)),
+            ("WIDTH_IN", "width", Some(Measure::Inch)),
+            ("post-to-post width, inches", "post to post width", Some(Measure::Inch)),
+            ("postToPostWidthMm", "post to post width", Some(Measure::Millimetre)),
+            ("Width\"", "width", Some(Measure::Inch)),
+            ("width.low", "width low", None),
+            ("Width2", "width 2", None),
+            ("bow 1st [ft]", "bow 1st", Some(Measure::Foot)),
+            ("In", "in", None),
+            ("", "", None),
+        ] {
+            let header = Header::of(name);
+            assert_eq!(
+                (header.words.join(" ").as_str(), header.measure),
+                (words, measure),
+                "{name}"
+            );
+        }
+        assert!(Header::of("Unit #").number_sign);
+    }
+}

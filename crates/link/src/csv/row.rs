@@ -1,0 +1,145 @@
+//! One row as an order.
+
+use super::{Column, Fault, Measure, What};
+use hangtrue_core::length::read;
+use hangtrue_core::order::Order;
+use hangtrue_core::{Spot, Survey, Unit};
+
+/// Where an order came from.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Source {
+    /// Readings in cells.
+    #[default]
+    Cells,
+    /// A link.
+    Link,
+}
+
+/// One row, read as far as it can be.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row {
+    /// The line it begins on, from 1.
+    pub line: usize,
+    /// What the sender calls it; empty where no column says.
+    pub id: String,
+    /// Where its order came from.
+    pub source: Source,
+    /// The order, or why there is none.
+    pub order: Result<Order, Fault>,
+}
+
+const YES: [&str; 7] = ["yes", "y", "true", "1", "x", "prepared", "built"];
+const NO: [&str; 7] = ["no", "n", "false", "0", "", "unprepared", "as found"];
+/// What may stand in the two columns that hold words.
+const PREPARED: &[&str] = &["yes", "no"];
+const UNITS: &[&str] = &["in", "ft", "mm", "cm", "m"];
+
+/// The row of `fields`, in the columns as they were guessed or put right. `unit` is what
+/// bare numbers are in where neither the row nor the column says.
+pub(super) fn row<T: AsRef<str>>(
+    line: usize,
+    fields: &[T],
+    columns: &[Column],
+    names: &[String],
+    unit: Unit,
+) -> Row {
+    let mut row =
+        Row { line, id: String::new(), source: Source::Cells, order: Err(Fault::NoReading) };
+    for (field, _) in cells(fields, columns, What::Id) {
+        field.trim().clone_into(&mut row.id);
+    }
+    if fields.len() != columns.len() {
+        row.order = Err(Fault::Count { found: fields.len(), expected: columns.len() });
+        return row;
+    }
+    let link = cells(fields, columns, What::Link).map(|(field, _)| field.trim());
+    if let Some(link) = link.filter(|link| !link.is_empty()).last() {
+        row.source = Source::Link;
+        row.order =
+            crate::find(link).and_then(|payload| crate::decode(&payload)).map_err(Fault::Link);
+        return row;
+    }
+    row.order = order(fields, columns, names, unit);
+    row
+}
+
+/// The fields that the columns of this kind hold.
+fn cells<'f, T: AsRef<str>>(
+    fields: &'f [T],
+    columns: &'f [Column],
+    what: What,
+) -> impl Iterator<Item = (&'f str, usize)> {
+    let pairs = fields.iter().zip(columns).enumerate();
+    pairs
+        .filter(move |(_, (_, column))| column.what == what)
+        .map(|(at, (field, _))| (field.as_ref(), at))
+}
+
+fn order<T: AsRef<str>>(
+    fields: &[T],
+    columns: &[Column],
+    names: &[String],
+    unit: Unit,
+) -> Result<Order, Fault> {
+    let word = |at: usize, found: &str, known| Fault::Word {
+        column: names.get(at).cloned().unwrap_or_default(),
+        found: found.chars().take(40).collect(),
+        known,
+    };
+    let mut own = None;
+    for (field, at) in cells(fields, columns, What::Unit) {
+        let name = field.trim().trim_end_matches('.').to_lowercase();
+        if !name.is_empty() {
+            let measure = Measure::from_name(&name);
+            own = Some(measure.ok_or_else(|| word(at, field, UNITS))?);
+        }
+    }
+    let unit = own.map_or(unit, Measure::unit);
+    let mut order = Order { survey: Survey::new(unit), ..Order::default() };
+    for (field, at) in cells(fields, columns, What::Prepared) {
+        let answer = field.trim().to_lowercase();
+        order.survey.prepared = match answer.as_str() {
+            yes if YES.contains(&yes) => true,
+            no if NO.contains(&no) => false,
+            _ => return Err(word(at, field, PREPARED)),
+        };
+    }
+    let mut empty = true;
+    for (field, column) in fields.iter().zip(columns) {
+        let text = field.as_ref().trim();
+        match column.what {
+            What::Reading(spot) if !text.is_empty() => {
+                add(&mut order.survey, spot, text, column.measure.or(own));
+                empty = false;
+            }
+            What::Vehicle => join(&mut order.vehicle, text),
+            What::Note => join(&mut order.note, text),
+            What::Contact => join(&mut order.contact, text),
+            _ => {}
+        }
+    }
+    if empty { Err(Fault::NoReading) } else { Ok(order) }
+}
+
+/// Several columns of one kind are kept one behind the other.
+fn join(whole: &mut String, text: &str) {
+    if !whole.is_empty() && !text.is_empty() {
+        whole.push_str(", ");
+    }
+    whole.push_str(text);
+}
+
+/// Adds a reading; a bare number of another measure gets that behind it, and whatever
+/// says its own unit stays as it is.
+fn add(survey: &mut Survey, spot: Spot, text: &str, measure: Option<Measure>) {
+    let foreign = measure.filter(|measure| *measure != Measure::from(survey.unit));
+    if let Some(measure) = foreign
+        && let (Ok(inches), Ok(millimetres)) =
+            (read(text, Unit::Inch), read(text, Unit::Millimetre))
+        && inches != millimetres
+    {
+        survey.add(spot, &[text, " ", measure.symbol()].concat());
+    } else {
+        survey.add(spot, text);
+    }
+}
