@@ -3,9 +3,23 @@
 use crate::model::Model;
 use crate::text::TEXT;
 use hangtrue_core::check::Report;
-use hangtrue_core::profile::{Contact, dialled};
+use hangtrue_core::order::Order;
+use hangtrue_core::profile::{Contact, Profile, dialled};
 use hangtrue_link::code::{Said, characters};
 use hangtrue_link::{EncodeError, share};
+
+/// The number of `order`, of which `report` is the check, where `profile` makes one and
+/// the order was made under it.
+#[must_use]
+pub fn number(profile: &Profile, order: &Order, report: &Report) -> Option<String> {
+    let numbering = profile.numbering.as_ref()?;
+    let (name, revision) = order.profile.as_ref()?;
+    if *name != profile.name || *revision != profile.revision {
+        return None;
+    }
+    let check = characters(&Said::of(report, order.survey.unit))?;
+    Some(numbering.number(order, &check))
+}
 
 /// The order in one line of plain ASCII, and its link.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -27,9 +41,7 @@ impl Message {
     pub fn of(model: &Model, report: &Report) -> Result<Self, EncodeError> {
         let sent = model.sent(report.verdict);
         let link = hangtrue_link::url(&model.environment.base, &sent)?;
-        let numbering = model.profile.numbering.as_ref();
-        let check = characters(&Said::of(report, sent.survey.unit));
-        let number = numbering.zip(check).map(|(how, check)| how.number(&sent, &check));
+        let number = number(&model.profile, &sent, report);
         let line = share::line(report, model.speaker());
         let line = number.as_ref().map_or(line.clone(), |number| [number, " ", &line].concat());
         Ok(Self { line, number, link })

@@ -301,6 +301,36 @@ fn the_sheet_has_the_code_and_the_check_characters() {
 }
 
 #[test]
+fn the_sheet_says_when_the_writer_was_shown_another_verdict() {
+    let mut model = ready();
+    assert!(!sheet(&model).contains("The writer was shown"));
+    update(&mut model, Event::Input { name: "width.low".into(), value: "200".into() });
+    let mut order = model.order.clone();
+    order.claimed = hangtrue_page::core::check::Verdict::Clear;
+    let link = hangtrue_page::link::url("https://dealer.example/", &order).unwrap();
+    update(&mut model, Event::Open(link));
+    let sheet = sheet(&model);
+    assert!(sheet.contains("The writer was shown “Clear”"), "{sheet}");
+    assert!(sheet.contains("<p class=\"paper-verdict\">Stop</p>"));
+}
+
+#[test]
+fn the_sheet_has_the_dealers_number_of_an_order_made_under_those_rules() {
+    use hangtrue_page::core::profile::Numbering;
+    let mut model = ready();
+    model.profile.name = "Demo Doors".into();
+    model.profile.revision = 4;
+    model.profile.numbering = Some(Numbering::parse("PD-{check}").unwrap());
+    let link = link(&model);
+    update(&mut model, Event::Open(link));
+    let said = hangtrue_page::link::code::Said::of(&model.report(), model.order.survey.unit);
+    let number = format!("PD-{}", hangtrue_page::link::code::characters(&said).unwrap());
+    assert!(sheet(&model).contains(&number));
+    model.profile.revision = 5;
+    assert!(!sheet(&model).contains(&number), "the writer never saw that number");
+}
+
+#[test]
 fn the_sheet_names_the_answers_in_the_dealers_words() {
     use hangtrue_page::core::order::Answer;
     use hangtrue_page::core::profile::{Choice, DOOR, Door, Kind, Question, Words};
@@ -310,7 +340,7 @@ fn the_sheet_names_the_answers_in_the_dealers_words() {
         answer: answer.to_owned(),
     };
     model.order.answers = vec![answer(DOOR, "steel"), answer("lock", "bar"), answer("old", "x")];
-    assert!(sheet(&model).contains("door: steel; lock: bar; old: x"), "without the profile");
+    assert!(sheet(&model).contains("Which door? steel; lock: bar; old: x"), "without the profile");
     let label = Words::plain("Locking bar");
     model.profile.questions = vec![Question {
         key: "lock".into(),
@@ -321,5 +351,5 @@ fn the_sheet_names_the_answers_in_the_dealers_words() {
     }];
     let steel = Words::plain("Demo steel line");
     model.profile.doors = vec![Door { key: "steel".into(), name: steel, ..Door::default() }];
-    assert!(sheet(&model).contains("Door: Demo steel line; Lock: Locking bar; old: x"));
+    assert!(sheet(&model).contains("Which door? Demo steel line; Lock: Locking bar; old: x"));
 }

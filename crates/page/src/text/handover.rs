@@ -111,8 +111,6 @@ pub struct Paper {
     pub build_then: &'static str,
     /// Before the answers to the dealer's questions.
     pub options: &'static str,
-    /// The door line.
-    pub door: &'static str,
     /// Note.
     pub note: &'static str,
     /// Stands behind a text that was cut short.

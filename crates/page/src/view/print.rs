@@ -4,10 +4,10 @@
 //! can grow without bound (note, readings, findings) is counted in lines here and cut
 //! where the room ends, and the sheet says that it was.
 
-use super::{Scene, check, opened, picture, qr, voice};
+use super::{Scene, check, dealer, opened, picture, qr, voice};
+use crate::message::number;
 use crate::text::TEXT;
 use hangtrue_core::order::{Answer, Order};
-use hangtrue_core::profile::DOOR;
 use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Entry, Finding, Length, Severity, Spot};
 use hangtrue_link::code::{Said, characters, small, spell};
@@ -19,7 +19,11 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
     let text = &TEXT.paper;
     let note = shorten(&order.note, NOTE_MOST);
     let options = shorten(&options(scene, order), NOTE_MOST);
-    let taken = lines(&note, SHEET_LINE) + lines(&options, SHEET_LINE) + extra_lines(scene);
+    let differs = differs(scene, order);
+    let taken = lines(&note, SHEET_LINE)
+        + lines(&options, SHEET_LINE)
+        + lines(&differs, COLUMN_LINE)
+        + extra_lines(scene);
     let room = ROOM.saturating_sub(taken);
     html! {
         section.paper {
@@ -42,7 +46,11 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
                 }
             }
             div.paper-columns {
-                (findings(scene, room))
+                div {
+                    h2 { (text.findings) }
+                    @if !differs.is_empty() { p { b { (differs) } } }
+                    (findings(scene, room))
+                }
                 div {
                     h2 { (TEXT.judge.unseen) }
                     p { (text.unseen) " " (TEXT.judge.never) }
@@ -83,19 +91,11 @@ fn code(scene: Scene<'_>, order: &Order) -> Markup {
 /// The door line and the answers to the dealer's questions, in the dealer's words where
 /// the profile is at hand, else by their keys.
 fn options(scene: Scene<'_>, order: &Order) -> String {
-    let profile = &scene.model.profile;
     let mut text = String::new();
     for Answer { question, answer } in &order.answers {
-        let asked = profile.questions.iter().find(|known| known.key == *question);
-        let door = profile.door(&order.answers).filter(|_| question == DOOR);
-        let (ask, shown) = match (door, asked) {
-            (Some(door), _) => (TEXT.paper.door, door.name.in_language(TEXT.lang)),
-            (None, Some(asked)) => {
-                (asked.ask.in_language(TEXT.lang), asked.shown(answer, TEXT.lang))
-            }
-            (None, None) => (question.as_str(), answer.as_str()),
-        };
-        for piece in [if text.is_empty() { "" } else { "; " }, ask, ": ", shown] {
+        let (ask, shown) = dealer::told(&scene.model.profile, question, answer);
+        let between = if ask.ends_with('?') { " " } else { ": " };
+        for piece in [if text.is_empty() { "" } else { "; " }, ask, between, shown] {
             text.push_str(piece);
         }
     }
@@ -134,6 +134,9 @@ fn head(scene: Scene<'_>, order: &Order) -> Markup {
             }
             div {
                 p.paper-verdict { (check::word(scene.report.verdict)) }
+                @if let Some(number) = number(&scene.model.profile, order, scene.report) {
+                    p { b { ((TEXT.dealer.number)(&number)) } }
+                }
                 @if let Some(date) = order.date { p { (opened::day(date)) } }
                 p { ((TEXT.opened.frame)(order.survey.prepared)) }
                 @if let Some(still_in) = order.old_door_in {
@@ -164,7 +167,7 @@ fn table(scene: Scene<'_>) -> Markup {
                 {
                     tr {
                         th scope="row" { (capital(speaker.dimension(dimension))) }
-                        (number(scene, dimension, unseen))
+                        (ordered(scene, dimension, unseen))
                         td.paper-blank {}
                     }
                 }
@@ -179,7 +182,7 @@ fn table(scene: Scene<'_>) -> Markup {
     }
 }
 
-fn number(scene: Scene<'_>, dimension: Dimension, unseen: Option<Length>) -> Markup {
+fn ordered(scene: Scene<'_>, dimension: Dimension, unseen: Option<Length>) -> Markup {
     let text = &TEXT.paper;
     let unit = scene.model.speaker().unit;
     let Some(number) = scene.report.numbers.get(dimension) else {
@@ -315,21 +318,27 @@ fn findings(scene: Scene<'_>, room: usize) -> Markup {
     }
     let more = all.len() - shown.len();
     html! {
-        div {
-            h2 { (TEXT.paper.findings) }
-            @if all.is_empty() { p { (TEXT.check.clear) } }
-            ul {
-                @for (finding, said, confirmed) in &shown {
-                    li {
-                        @if let Some(word) = word(finding) { b { (word) ": " } }
-                        (said)
-                        @if *confirmed { " " em { (TEXT.paper.confirmed) } }
-                    }
+        @if all.is_empty() { p { (TEXT.check.clear) } }
+        ul {
+            @for (finding, said, confirmed) in &shown {
+                li {
+                    @if let Some(word) = word(finding) { b { (word) ": " } }
+                    (said)
+                    @if *confirmed { " " em { (TEXT.paper.confirmed) } }
                 }
             }
-            @if more > 0 { p { em { ((TEXT.paper.more_findings)(more)) } } }
         }
+        @if more > 0 { p { em { ((TEXT.paper.more_findings)(more)) } } }
     }
+}
+
+/// That the writer was shown another verdict than the one found here; empty where not.
+fn differs(scene: Scene<'_>, order: &Order) -> String {
+    let (claimed, found) = (order.claimed, scene.report.verdict);
+    if claimed == found {
+        return String::new();
+    }
+    (TEXT.opened.disagrees)(check::word(claimed), check::word(found))
 }
 
 /// The verdict that a finding brings; a note brings none.

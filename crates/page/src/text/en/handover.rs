@@ -62,7 +62,6 @@ pub(super) const PAPER: Paper = Paper {
     build_then: "Then re-measure. Cutting and welding on a truck body is for licensed practice; \
                  local codes and the body maker's rules come first.",
     options: "Options",
-    door: "Door",
     note: "Note",
     cut: "(cut short: the link has all of it)",
     profile: |name, revision| format!("Rules: {name}, revision {revision}."),
