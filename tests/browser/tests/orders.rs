@@ -88,11 +88,22 @@ pub(crate) async fn open(browser: &Browser, order: &Order) -> Result<String> {
     Ok(format!("{}/#{payload}", browser.server.origin()))
 }
 
-/// The text of the one code in a grey picture.
-pub(crate) fn decoded(width: usize, height: usize, grey: &[u8]) -> Result<String> {
+/// A code that was read from a picture.
+pub(crate) struct Code {
+    /// What it says.
+    pub(crate) text: String,
+    /// How much of it may be lost: `L`, `M`, `Q` or `H`.
+    pub(crate) level: char,
+}
+
+/// The one code in a grey picture.
+pub(crate) fn decoded(width: usize, height: usize, grey: &[u8]) -> Result<Code> {
     let mut picture =
         rqrr::PreparedImage::prepare_from_greyscale(width, height, |x, y| grey[y * width + x]);
     let grids = picture.detect_grids();
     let grid = grids.first().context("there is no code in the picture")?;
-    Ok(grid.decode()?.1)
+    let (about, text) = grid.decode()?;
+    // The order of ISO/IEC 18004's two bits.
+    let level = ['M', 'L', 'H', 'Q'][usize::from(about.ecc_level)];
+    Ok(Code { text, level })
 }

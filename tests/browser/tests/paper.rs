@@ -152,7 +152,8 @@ pub(crate) async fn one_page_in_letter_and_a4(browser: &mut Browser) -> Result<(
                 ensure!(grey < 0.03 && black < 0.15, "{name}: {grey} is grey, {black} is black");
                 if scanned {
                     let read = decoded(raster.width, raster.height, &raster.grey)?;
-                    ensure!(read == link, "{name}: {read}");
+                    ensure!(read.text == link, "{name}: {}", read.text);
+                    ensure!("QH".contains(read.level), "{name}: level {}", read.level);
                 }
             }
         }

@@ -46,7 +46,8 @@ pub(crate) async fn the_code_on_the_screen_is_read(browser: &mut Browser) -> Res
         for scheme in ["light", "dark"] {
             let (width, height, grey) = grey(browser, &format!("{name}-{scheme}"))?;
             let read = decoded(width, height, &grey)?;
-            ensure!(read == link, "{name}-{scheme}: {read}");
+            ensure!(read.text == link, "{name}-{scheme}: {}, not {link}", read.text);
+            ensure!("MQH".contains(read.level), "{name}-{scheme}: level {}", read.level);
         }
         // As large as the screen allows: all of its width, or of its height below the heading.
         let side = browser.value("document.querySelector('.qr svg').clientWidth").await?;
