@@ -9,6 +9,7 @@
 
 pub mod bounds;
 pub mod check;
+pub mod compare;
 pub mod finding;
 pub mod frame;
 pub mod judge;

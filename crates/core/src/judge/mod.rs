@@ -46,7 +46,7 @@ mod told;
 mod worth;
 
 pub use findings::findings;
-pub use slips::SlipKind;
+pub use slips::{SlipKind, Way, between};
 
 use crate::length::Length;
 use crate::profile::Profile;

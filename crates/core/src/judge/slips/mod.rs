@@ -5,6 +5,7 @@
 //! P(v | u, slip); and how common the slip is. The weights are assumed, normalised
 //! over all slips, and hardly matter.
 
+mod between;
 mod decimal_feet;
 mod digit;
 mod drop_add;
@@ -23,6 +24,8 @@ mod transpose;
 mod units;
 mod wrong_edge;
 mod wrong_side;
+
+pub use between::{Way, between};
 
 use crate::length::{Length, Unit};
 use crate::spot::Group;
