@@ -59,6 +59,7 @@ fn main() -> ExitCode {
         scenario!(paper::the_button_prints),
         scenario!(picture::the_code_on_the_screen_is_read),
         scenario!(picture::voice),
+        scenario!(picture::an_order_that_was_sent),
         scenario!(share::mail_and_message_hold_the_order),
         scenario!(share::copied_by_a_press_or_by_hand),
         scenario!(share::the_share_sheet_gets_line_and_link),

@@ -1,10 +1,11 @@
-//! The code on the screen, read from a picture of it; and the script for the telephone.
+//! The code on the screen, read from a picture of it; the script for the telephone; an order
+//! that was sent.
 
 use std::fs::File;
 use std::io::BufReader;
 use std::path::Path;
 
-use crate::orders::{decoded, open, typical};
+use crate::orders::{crowded, decoded, open, to_be_built, typical};
 use crate::walk::at;
 use anyhow::{Context as _, Result, ensure};
 use hangtrue_browser::{Browser, Screen};
@@ -88,6 +89,21 @@ pub(crate) async fn voice(browser: &mut Browser) -> Result<()> {
         let overflow = browser.value("document.documentElement.scrollWidth > innerWidth").await?;
         ensure!(overflow == false, "it scrolls sideways at {} px", screen.width);
         browser.shoot(&format!("voice-{}", screen.width)).await?;
+    }
+    Ok(())
+}
+
+pub(crate) async fn an_order_that_was_sent(browser: &mut Browser) -> Result<()> {
+    for screen in [Screen::SMALL_PHONE, Screen::PHONE, Screen::DESK] {
+        browser.set_screen(screen).await?;
+        for (name, order) in
+            [("typical", typical()), ("built", to_be_built()), ("crowded", crowded(4))]
+        {
+            open(browser, &order).await?;
+            let wide = browser.value("document.documentElement.scrollWidth > innerWidth").await?;
+            ensure!(wide == false, "{name} scrolls sideways at {} px", screen.width);
+            browser.shoot(&format!("opened-{name}-{}", screen.width)).await?;
+        }
     }
     Ok(())
 }

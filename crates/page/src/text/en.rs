@@ -158,6 +158,7 @@ pub static TEXT: Text = Text {
                  before anything is cut."
             )
         },
+        readings: "What was read",
         damaged: "This link cannot be opened",
         adopt: "Work on this order",
         own: "To my own readings",

@@ -292,6 +292,8 @@ pub struct Opened {
     pub lede: &'static str,
     /// What the writer was told does not agree with what is found here.
     pub disagrees: fn(&str, &str) -> String,
+    /// Over the readings.
+    pub readings: &'static str,
     /// Heading over a link that could not be read.
     pub damaged: &'static str,
     /// Make it the draft.

@@ -47,7 +47,7 @@ fn whole(model: &Model, order: &Order) -> Markup {
             (frame::to_be_built(scene))
             (order::findings(scene, false))
             section {
-                h2 { (TEXT.check.readings) }
+                h2 { (text.readings) }
                 (order::readings(scene, false))
             }
             (dealer::answers(scene, false))
