@@ -35,6 +35,8 @@ pub enum Effect {
         /// The link.
         url: String,
     },
+    /// Open this address beside the page.
+    Open(String),
     /// Print the page.
     Print,
 }

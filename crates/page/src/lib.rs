@@ -10,6 +10,7 @@ pub mod draft;
 pub mod effect;
 pub mod event;
 pub mod field;
+pub mod guest;
 pub mod message;
 pub mod model;
 pub mod problems;

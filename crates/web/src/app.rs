@@ -1,7 +1,8 @@
 //! The loop: an event changes the model, the screen is drawn, the effects are carried out.
 
-use crate::browser::{Browser, listen};
+use crate::browser::{Browser, listen, listen_to_history};
 use crate::patch::patch;
+use gloo::events::EventListener;
 use hangtrue_page::{Environment, Event};
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -33,6 +34,8 @@ pub(crate) struct App<P: Program> {
     model: RefCell<P::Model>,
     root: Element,
     browser: Browser,
+    /// They hold the page, and the page holds them: it lives until it is stopped.
+    listeners: RefCell<Vec<EventListener>>,
 }
 
 /// Starts a page in the element that was made for it. Without one there is nothing to do.
@@ -40,15 +43,41 @@ pub(crate) fn start<P: Program>() {
     let Some(browser) = Browser::new() else { return };
     let Some(root) = browser.element("app") else { return };
     let (model, effects) = P::boot(&browser);
-    let app = Rc::new(App::<P> { model: RefCell::new(model), root, browser });
-    app.draw();
+    let app = App::<P>::begin(root, browser, model);
     app.carry_out(effects);
-    listen(&app);
+    listen_to_history(&app);
     // What was drawn before any script had run can now be used.
     let _ = app.root.set_attribute("data-ready", "");
 }
 
 impl<P: Program> App<P> {
+    /// Shows `model` in `root`, and listens there.
+    pub(crate) fn begin(root: Element, browser: Browser, model: P::Model) -> Rc<Self> {
+        let (model, listeners) = (RefCell::new(model), RefCell::default());
+        let app = Rc::new(Self { model, root, browser, listeners });
+        app.draw();
+        listen(&app);
+        app
+    }
+
+    /// Hears nothing any more, and waits for nothing.
+    #[cfg(feature = "embed")]
+    pub(crate) fn stop(&self) {
+        self.listeners.take();
+        self.browser.stop();
+    }
+
+    /// Keeps a listener for as long as the page lives.
+    pub(crate) fn keep(&self, listener: EventListener) {
+        self.listeners.borrow_mut().push(listener);
+    }
+
+    /// What `read` makes of the state; none where it is being changed at the moment.
+    #[cfg(feature = "embed")]
+    pub(crate) fn with<T>(&self, read: impl FnOnce(&mut P::Model) -> T) -> Option<T> {
+        self.model.try_borrow_mut().ok().map(|mut model| read(&mut model))
+    }
+
     /// Takes an event in. An event that comes while another is being taken in (a
     /// focus moved by an effect) finds the model free: nothing is borrowed across calls.
     pub(crate) fn take(self: &Rc<Self>, event: impl Into<P::Event>) {

@@ -4,7 +4,9 @@
 mod effects;
 mod events;
 
-pub(crate) use events::listen;
+#[cfg(feature = "embed")]
+pub(crate) use events::{at, nearest};
+pub(crate) use events::{listen, listen_to_history};
 
 use gloo::timers::callback::Timeout;
 use hangtrue_page::Environment;
@@ -12,7 +14,7 @@ use hangtrue_page::core::order::Date;
 use js_sys::Reflect;
 use std::cell::RefCell;
 use wasm_bindgen::JsValue;
-use web_sys::{Document, Element, History, Location, Storage, Window};
+use web_sys::{Document, Element, History, Location, ShadowRoot, Storage, Window};
 
 /// The name the draft is kept under.
 const DRAFT: &str = "hangtrue-draft";
@@ -21,6 +23,8 @@ const DRAFT: &str = "hangtrue-draft";
 pub(crate) struct Browser {
     window: Window,
     document: Document,
+    /// The shadow root whose ids are meant; else the document's are.
+    within: Option<ShadowRoot>,
     settle: RefCell<Option<Timeout>>,
 }
 
@@ -29,12 +33,27 @@ impl Browser {
     pub(crate) fn new() -> Option<Self> {
         let window = web_sys::window()?;
         let document = window.document()?;
-        Some(Self { window, document, settle: RefCell::new(None) })
+        Some(Self { window, document, within: None, settle: RefCell::new(None) })
+    }
+
+    /// The same for a page inside a shadow root.
+    #[cfg(feature = "embed")]
+    pub(crate) fn within(root: ShadowRoot) -> Option<Self> {
+        Some(Self { within: Some(root), ..Self::new()? })
+    }
+
+    /// Waits for nothing any more.
+    #[cfg(feature = "embed")]
+    pub(crate) fn stop(&self) {
+        self.settle.take();
     }
 
     /// The element of `id`.
     pub(crate) fn element(&self, id: &str) -> Option<Element> {
-        self.document.get_element_by_id(id)
+        match &self.within {
+            Some(root) => root.get_element_by_id(id),
+            None => self.document.get_element_by_id(id),
+        }
     }
 
     fn location(&self) -> Location {
@@ -46,7 +65,7 @@ impl Browser {
     }
 
     /// Storage, where the person allows it.
-    fn storage(&self) -> Option<Storage> {
+    pub(crate) fn storage(&self) -> Option<Storage> {
         self.window.local_storage().ok().flatten()
     }
 

@@ -3,6 +3,8 @@
 mod app;
 mod browser;
 mod desk;
+#[cfg(feature = "embed")]
+mod embed;
 pub mod patch;
 mod walk;
 
@@ -10,11 +12,14 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 /// Starts the page. Called once, when the module has been loaded.
 ///
-/// The crate is built twice: the walk, and with the feature `desk` the counter desk.
-/// Each module holds one of the two only; both are compiled and checked in every build.
+/// The crate is built three times: the walk, with the feature `desk` the counter desk,
+/// and with the feature `embed` the walk as an element for other sites. Each module holds
+/// one of them only.
 #[wasm_bindgen(start)]
 pub fn start() {
-    if cfg!(feature = "desk") {
+    if cfg!(feature = "embed") {
+        // The element starts when it is put into a page.
+    } else if cfg!(feature = "desk") {
         app::start::<desk::Desk>();
     } else {
         app::start::<walk::Walk>();

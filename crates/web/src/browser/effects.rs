@@ -47,6 +47,11 @@ impl Browser {
             }
             Effect::Copy(text) => self.copy(app, &text),
             Effect::Share { title, text, url } => self.share(&title, &text, &url),
+            Effect::Open(address) => {
+                let features = "noopener,noreferrer";
+                let _ =
+                    self.window.open_with_url_and_target_and_features(&address, "_blank", features);
+            }
             Effect::Print => {
                 let _ = self.window.print();
             }
@@ -77,14 +82,17 @@ impl Browser {
 
     /// The heading takes the focus, so that a screen reader begins there.
     fn top(&self) {
-        if let Some(heading) =
-            self.element("heading").and_then(|e| e.dyn_into::<HtmlElement>().ok())
-        {
+        self.focus_without_scrolling("heading");
+        self.window.scroll_to_with_x_and_y(0.0, 0.0);
+    }
+
+    /// Puts the focus on the element of `id` and scrolls nothing.
+    pub(crate) fn focus_without_scrolling(&self, id: &str) {
+        if let Some(element) = self.element(id).and_then(|e| e.dyn_into::<HtmlElement>().ok()) {
             let options = FocusOptions::new();
             options.set_prevent_scroll(true);
-            let _ = heading.focus_with_options(&options);
+            let _ = element.focus_with_options(&options);
         }
-        self.window.scroll_to_with_x_and_y(0.0, 0.0);
     }
 
     fn copy<P: Program>(&self, app: &Rc<App<P>>, text: &str) {

@@ -9,7 +9,7 @@ use std::rc::Rc;
 use wasm_bindgen::JsCast;
 use web_sys::{Element, HtmlInputElement};
 
-/// Listens for as long as the page lives.
+/// Listens at the root for as long as the page lives.
 pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
     let root = app.root();
     at(app, root, "input", |app, event| {
@@ -44,6 +44,10 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
             app.take(Event::Press(code));
         }
     });
+}
+
+/// Listens for the browser's own Back and Forward.
+pub(crate) fn listen_to_history<P: Program>(app: &Rc<App<P>>) {
     if let Some(window) = web_sys::window() {
         at(app, &window, "popstate", |app, _| {
             let (fragment, kept) = (app.browser().fragment(), app.browser().kept());
@@ -55,15 +59,17 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
     }
 }
 
-fn at<P: Program>(
+/// Listens on `on` for as long as the page lives.
+pub(crate) fn at<P: Program>(
     app: &Rc<App<P>>,
     on: &web_sys::EventTarget,
     kind: &'static str,
     mut heard: impl FnMut(&Rc<App<P>>, &web_sys::Event) + 'static,
 ) {
-    let app = Rc::clone(app);
+    let heard_by = Rc::clone(app);
     let options = EventListenerOptions::enable_prevent_default();
-    EventListener::new_with_options(on, kind, options, move |event| heard(&app, event)).forget();
+    let hear = move |event: &web_sys::Event| heard(&heard_by, event);
+    app.keep(EventListener::new_with_options(on, kind, options, hear));
 }
 
 fn target(event: &web_sys::Event) -> Option<Element> {
@@ -71,6 +77,6 @@ fn target(event: &web_sys::Event) -> Option<Element> {
 }
 
 /// The attribute of the nearest element around the target that `selector` matches.
-fn nearest(event: &web_sys::Event, selector: &str, attribute: &str) -> Option<String> {
+pub(crate) fn nearest(event: &web_sys::Event, selector: &str, attribute: &str) -> Option<String> {
     target(event)?.closest(selector).ok()??.get_attribute(attribute)
 }
