@@ -34,6 +34,7 @@ pub(crate) enum Output {
 pub(crate) enum Command {
     Read(Read),
     Check(Check),
+    Profile(Profile),
 }
 
 /// Read readings of a tape from standard input, one a line.
@@ -53,10 +54,24 @@ pub(crate) struct Check {
     /// Files of surveys; standard input when there is none, or for `-`.
     #[arg(value_name = "FILE")]
     pub(crate) files: Vec<PathBuf>,
+    /// Check by the rules of a dealer's profile in place of the built-in ones.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) profile: Option<PathBuf>,
     /// Exit with code 1 when a survey comes to this verdict or a worse one, or when
     /// a line is not a survey.
     #[arg(long, value_enum, value_name = "VERDICT")]
     pub(crate) fail_on: Option<FailOn>,
+}
+
+/// Check dealers' profiles, and say what is wrong with them, and where.
+///
+/// Exit code 0 when all can be used; 1 when one is refused; 2 when a file could not be
+/// read or the command line is not understood.
+#[derive(Debug, clap::Args)]
+pub(crate) struct Profile {
+    /// Files of profiles.
+    #[arg(value_name = "FILE", required = true)]
+    pub(crate) files: Vec<PathBuf>,
 }
 
 /// A unit.

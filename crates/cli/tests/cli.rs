@@ -112,3 +112,56 @@ fn a_reader_that_stops_reading_is_no_error() {
     assert_eq!((done.code, done.stderr.as_str()), (0, ""));
     assert!(done.stdout.starts_with(r#"{"id":"demo-1""#));
 }
+
+#[test]
+fn a_profile_is_summed_up_or_refused_with_its_place() {
+    let done =
+        run(&["profile", &demo("../profiles/prairie.json"), &demo("../profiles/boreal.json")]);
+    assert_eq!((done.code, done.stderr.as_str()), (0, ""));
+    let lines: Vec<Value> =
+        done.stdout.lines().map(|line| serde_json::from_str(line).unwrap()).collect();
+    assert_eq!(lines[0]["profile"]["name"], "Prairie Door Works");
+    assert_eq!(lines[0]["profile"]["doors"], 2);
+    assert_eq!(lines[1]["profile"]["revision"], 12);
+
+    let folder = std::env::temp_dir().join(format!("hangtrue-profile-{}", std::process::id()));
+    std::fs::create_dir_all(&folder).unwrap();
+    let file = folder.join("bad.json");
+    let file = file.to_str().unwrap();
+    for (text, place, code) in [
+        (r#"{"format":"hangtrue-profile/1","name":"A","revision":0}"#, "revision", "out-of-range"),
+        ("{", "", "not-json"),
+        (&" ".repeat((256 << 10) + 1), "", "too-long"),
+        (&"é".repeat((128 << 10) + 1), "", "too-long"),
+    ] {
+        std::fs::write(file, text).unwrap();
+        let done = run(&["profile", file]);
+        let told: Value = serde_json::from_str(&done.stdout).unwrap();
+        assert_eq!(done.code, 1);
+        assert_eq!(told["error"]["code"], code);
+        assert_eq!(told["error"]["place"].as_str().unwrap_or_default(), place);
+    }
+    assert_eq!(run(&["profile", "no-such-file"]).code, 2);
+    assert_eq!(run(&["profile"]).code, 2);
+    std::fs::remove_dir_all(&folder).unwrap();
+}
+
+#[test]
+fn check_goes_by_a_profile() {
+    let survey = r#"{"format":"hangtrue-survey/1","unit":"in","prepared":true,"readings":{
+        "width":{"middle":"96 1/2"},"height":{"center":"101 1/2"},"header":{"center":"9 1/2"},
+        "bow":{"first":"1 1/4"},"loop":{"sill_to_bow":"109 3/4"}}}"#
+        .replace('\n', " ");
+    let verdict = |arguments: &[&str]| {
+        let done = run_with(arguments, &survey);
+        let answer: Value = serde_json::from_str(&done.stdout).unwrap();
+        (answer["verdict"].as_str().unwrap().to_owned(), done.stdout)
+    };
+    assert_eq!(verdict(&["check"]).0, "clear");
+    let (stopped, said) = verdict(&["check", "--profile", &demo("../profiles/prairie.json")]);
+    assert_eq!(stopped, "stop");
+    assert!(said.contains("Prairie Door Works says: our widest panel covers a 96 in opening"));
+    let refused = run_with(&["check", "--profile", &demo("surveys.jsonl")], &survey);
+    assert_eq!(refused.code, 2);
+    assert!(refused.stderr.contains("is refused: The profile is not JSON"), "{}", refused.stderr);
+}

@@ -1,6 +1,7 @@
 //! One command, one file.
 
 mod check;
+mod profile;
 mod read;
 
 use std::process::ExitCode;
@@ -13,6 +14,7 @@ pub(crate) fn run(args: Args) -> anyhow::Result<ExitCode> {
     let code = match args.command {
         Command::Read(args) => read::run(args, &mut out),
         Command::Check(args) => check::run(args, &mut out),
+        Command::Profile(args) => profile::run(args, &mut out),
     }?;
     out.finish()?;
     Ok(code)
