@@ -1,7 +1,7 @@
 //! A frame of steel: four corners, a roof, bows; and what a true tape would show.
 
 use crate::rng::Rng;
-use crate::world::{Opening, World};
+use crate::world::{Knock, Opening, World};
 
 /// A frame. Lengths in mm.
 #[derive(Clone, Debug)]
@@ -24,14 +24,18 @@ fn apart(a: (f64, f64), b: (f64, f64)) -> f64 {
 impl Frame {
     /// A frame of `opening` as `world` builds and treats them.
     ///
-    /// A knock bends the rear frame; the roof, the floor and the bows stay. Only
-    /// where `world.knocked_roof` says so, they suffer with it.
+    /// What a knock bends is `world.knock`'s to say.
     pub fn draw(opening: &Opening, world: &World, rng: &mut Rng) -> Self {
         let times = if rng.chance(world.knocked) { world.knocked_times } else { 1.0 };
-        let roof_times = if world.knocked_roof { times } else { 1.0 };
+        let roof_times = if world.knock == Knock::Everything { times } else { 1.0 };
+        let bent = rng.below(5);
+        let mut which = 0;
         let [taper, tilt, lean, bulge, sag] =
-            [world.taper, world.tilt, world.racking, world.bulge, world.sag]
-                .map(|sd| rng.normal(sd * times));
+            [world.taper, world.tilt, world.racking, world.bulge, world.sag].map(|sd| {
+                let hit = world.knock != Knock::One || which == bent;
+                which += 1;
+                rng.normal(if hit { sd * times } else { sd })
+            });
         let (w, h) = (opening.width, opening.height);
         let corners = [
             (taper / 2.0, 0.0),

@@ -17,4 +17,4 @@ pub use rng::Rng;
 pub use slip::{SLIPS, Weights};
 pub use spots::{LAYOUTS, Layout, ORDERED};
 pub use survey::{Simulated, Taken, clean, slipped};
-pub use world::{Population, World};
+pub use world::{Knock, Population, World};

@@ -181,9 +181,10 @@ pub fn apply(
         "slash" => slash(written, rng)?,
         "units" => units(written, rng),
         "decimal-feet" => decimal_feet(written, rng)?,
-        "tape-case" => add_mm(written, -25.4 * rng.between(2.5, 3.5)),
+        // Nobody sets the case of a tape against a roof bow.
+        "tape-case" if written.mm() > 100.0 => add_mm(written, -25.4 * rng.between(2.5, 3.5)),
         "sag" if long => add_mm(written, 25.4 * rng.between(1.0 / 16.0, 6.0 / 16.0)),
-        "wrong-edge" => add_mm(written, 25.4 * wrong_edge(spot, bow, rng)),
+        "wrong-edge" => add_mm(written, 25.4 * wrong_edge(spot, bow, rng)?),
         "heard" => heard(written, rng)?,
         "other" => add_mm(written, either(rng) * 25.4 * 2_f64.powf(rng.between(-3.0, 5.0))),
         _ => return None,
@@ -193,18 +194,6 @@ pub fn apply(
 
 fn digit(written: &Written, rng: &mut Rng) -> Option<Written> {
     let mut digits = digits(written);
-    // Now and then it is the fraction's upper digit.
-    if let Written::Inch(whole, part) = written
-        && *part > 0
-        && rng.chance(0.25)
-    {
-        let (mut upper, mut lower) = (*part, 16);
-        while upper % 2 == 0 {
-            (upper, lower) = (upper / 2, lower / 2);
-        }
-        let new = i64::from(rng.below(9) as u8) + 1;
-        return (new < lower && upper < 10).then(|| Written::Inch(*whole, new * 16 / lower));
-    }
     let at = rng.below(digits.len());
     let cell = digits.get_mut(at)?;
     *cell = other_digit(*cell, rng);
@@ -253,10 +242,10 @@ fn decimal_feet(written: &Written, rng: &mut Rng) -> Option<Written> {
 }
 
 /// Inches that the tape is long when it lies at the wrong edge.
-fn wrong_edge(spot: &str, bow: f64, rng: &mut Rng) -> f64 {
-    match spot.split('.').next().unwrap_or("") {
+fn wrong_edge(spot: &str, bow: f64, rng: &mut Rng) -> Option<f64> {
+    Some(match spot.split('.').next()? {
         "width" | "diagonal" => {
-            if rng.chance(0.6) {
+            if rng.chance(0.5) {
                 rng.between(1.0, 6.0)
             } else {
                 -rng.between(0.5, 2.0)
@@ -270,8 +259,8 @@ fn wrong_edge(spot: &str, bow: f64, rng: &mut Rng) -> f64 {
                 rng.between(0.25, 1.0)
             }
         }
-        _ => rng.between(0.25, 1.0),
-    }
+        _ => return None,
+    })
 }
 
 fn heard(written: &Written, rng: &mut Rng) -> Option<Written> {

@@ -92,7 +92,7 @@ pub fn clean(layout: &Layout, population: Population, world: &World, rng: &mut R
 }
 
 /// Share of slipped surveys in which every long reading starts at the same wrong mark.
-const HABITS: f64 = 0.01;
+const HABITS: f64 = 0.005;
 
 /// A survey with one damaging slip. Four in five touch one reading, the rest every
 /// reading of the dimension.
@@ -104,14 +104,17 @@ pub fn slipped(
     rng: &mut Rng,
 ) -> Simulated {
     let list = weights.list();
+    // Fixed before the draw is repeated until it damages: of the slips that cost a
+    // door, so many are on one reading alone.
+    let all = rng.chance(0.2);
     loop {
         let mut survey = clean(layout, population, world, rng);
         let habit = !matches!(weights, Weights::Only(_)) && rng.chance(HABITS);
         let slip = if habit { HABIT } else { rng.weighted(&list) };
         let done = match slip_name(slip) {
             "inch-habit" => long_habit(&mut survey, rng),
-            "exchange" => exchange(&mut survey, rng),
-            name => one_or_all(&mut survey, name, rng),
+            "exchange" => exchange(&mut survey, all, rng),
+            name => one_or_all(&mut survey, name, all, rng),
         };
         survey.slip = Some(slip);
         if done.is_some() && survey.damaging() {
@@ -136,14 +139,20 @@ fn long_habit(survey: &mut Simulated, rng: &mut Rng) -> Option<()> {
     Some(())
 }
 
-fn exchange(survey: &mut Simulated, rng: &mut Rng) -> Option<()> {
+fn exchange(survey: &mut Simulated, all: bool, rng: &mut Rng) -> Option<()> {
+    if rng.chance(0.5) {
+        // Another field's number, once.
+        let (i, j) = (rng.below(survey.readings.len()), rng.below(survey.readings.len()));
+        let other = survey.readings.get(j)?.meant.clone();
+        survey.readings.get_mut(i)?.written = other;
+        return Some(());
+    }
     let (left, right) = if rng.chance(0.5) { ("width", "height") } else { ("header", "bow") };
     let of = |group: &str| -> Vec<usize> {
         let all = survey.readings.iter().enumerate();
         all.filter(|(_, taken)| taken.group() == group).map(|(i, _)| i).collect()
     };
     let (lefts, rights) = (of(left), of(right));
-    let all = rng.chance(0.2);
     let pairs = if all { lefts.len().min(rights.len()) } else { 1 };
     let offset = if all { 0 } else { rng.below(lefts.len().min(rights.len())) };
     for pair in 0..pairs {
@@ -156,13 +165,12 @@ fn exchange(survey: &mut Simulated, rng: &mut Rng) -> Option<()> {
     Some(())
 }
 
-fn one_or_all(survey: &mut Simulated, name: &str, rng: &mut Rng) -> Option<()> {
+fn one_or_all(survey: &mut Simulated, name: &str, all: bool, rng: &mut Rng) -> Option<()> {
     let at = rng.below(survey.readings.len());
     let bow = tightest("bow", &survey.readings, |taken| taken.meant.mm())?;
     let chosen = survey.readings.get(at)?.clone();
     let new = apply(name, &chosen.meant, chosen.spot, bow, rng)?;
     let off = new.mm() - chosen.meant.mm();
-    let all = rng.chance(0.2);
     for (i, taken) in survey.readings.iter_mut().enumerate() {
         if i == at {
             taken.written = new.clone();

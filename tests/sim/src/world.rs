@@ -71,6 +71,17 @@ impl Population {
     }
 }
 
+/// What a knock bends.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Knock {
+    /// One departure: a post, the header, or the lean of the frame.
+    One,
+    /// Every departure of the rear frame.
+    Frame,
+    /// These, and roof, floor and bows with them.
+    Everything,
+}
+
 /// How frames depart from a box and readers from the frame; sd in mm.
 #[derive(Clone, Copy, Debug)]
 pub struct World {
@@ -94,8 +105,8 @@ pub struct World {
     pub knocked: f64,
     /// How many times the departures of such a frame.
     pub knocked_times: f64,
-    /// Whether roof, floor and bows depart as many times with it.
-    pub knocked_roof: bool,
+    /// What a knock bends.
+    pub knock: Knock,
     /// The hand and the eye.
     pub hand: f64,
     /// Of a tape, parts in a thousand of its length.
@@ -126,13 +137,13 @@ impl Default for World {
             bow: 1.0,
             knocked: 0.08,
             knocked_times: 3.0,
-            knocked_roof: false,
-            hand: 0.6,
+            knock: Knock::One,
+            hand: 0.5,
             scale: 0.1,
-            hook: 0.05,
-            habit: [0.62, 0.25, 0.10, 0.03],
+            hook: 0.03,
+            habit: [0.75, 0.18, 0.06, 0.01],
             fickle: true,
-            metric: 0.25,
+            metric: 0.1,
             odd_bows: 0.0,
         }
     }

@@ -25,22 +25,24 @@ pub(super) type Equation = Row<UNKNOWNS>;
 pub(super) struct Departure {
     pub(super) unknown: usize,
     pub(super) usual: f64,
+    /// Of roof, floor and bows rather than of the rear frame.
+    pub(super) of_roof: bool,
 }
 
 /// The departures; sizes are assumed (no field data was to be had), and scaled by
 /// what the readings say, see [`super::noise`]. Height and header are those at the
 /// center, the bow is the first: there the closing reading passes.
 pub(super) const DEPARTURES: [Departure; 10] = [
-    Departure { unknown: 4, usual: 1.5 }, // taper: high and low width
-    Departure { unknown: 5, usual: 1.5 }, // bulge: middle width
-    Departure { unknown: 6, usual: 1.5 }, // tilt: right and left height
-    Departure { unknown: 7, usual: 2.0 }, // sag of the header at the center
-    Departure { unknown: 8, usual: 1.5 }, // tilt of the roof: right and left
-    Departure { unknown: 9, usual: 1.8 }, // crown of the roof at the center
-    Departure { unknown: 10, usual: 1.6 }, // second bow against the first
-    Departure { unknown: 11, usual: 1.6 }, // third bow against the first
-    Departure { unknown: 12, usual: 2.8 }, // racking: one diagonal longer, the other shorter
-    Departure { unknown: 13, usual: 2.5 }, // roof and floor between the header and the first bow
+    Departure { unknown: 4, usual: 1.5, of_roof: false }, // taper: high and low width
+    Departure { unknown: 5, usual: 1.5, of_roof: false }, // bulge: middle width
+    Departure { unknown: 6, usual: 1.5, of_roof: false }, // tilt: right and left height
+    Departure { unknown: 7, usual: 2.0, of_roof: false }, // sag of the header at the center
+    Departure { unknown: 8, usual: 1.5, of_roof: true },  // tilt of the roof: right and left
+    Departure { unknown: 9, usual: 1.8, of_roof: true },  // crown of the roof at the center
+    Departure { unknown: 10, usual: 1.6, of_roof: true }, // second bow against the first
+    Departure { unknown: 11, usual: 1.6, of_roof: true }, // third bow against the first
+    Departure { unknown: 12, usual: 2.8, of_roof: false }, // racking: one diagonal longer, the other shorter
+    Departure { unknown: 13, usual: 2.5, of_roof: true }, // roof and floor between the header and the first bow
 ];
 
 /// Sizes are flat: "some length, give or take ten metres" keeps N invertible where
@@ -132,7 +134,10 @@ impl Network {
             Row { design, value: 0.0, sigma }
         };
         all.extend((0..4).map(|size| unit(size, FLAT)));
-        all.extend(DEPARTURES.map(|d| unit(d.unknown, d.usual * scale.frame)));
+        all.extend(DEPARTURES.map(|d| {
+            let times = if d.of_roof { scale.roof } else { scale.frame };
+            unit(d.unknown, d.usual * times)
+        }));
         let adjusted = Adjusted::of(&all)?;
         let pull =
             rows.iter().map(|row| adjusted.residual(row) / (row.sigma * row.sigma)).collect();

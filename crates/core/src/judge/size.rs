@@ -55,21 +55,21 @@ impl Plausible {
         let under = if prepared { mm(UNDER_BOW.least) } else { inch };
         let stretches = [
             Stretch {
-                least: 64.0 * inch,
+                least: 57.0 * inch,
                 fades_below: 1.0 * inch,
                 most: widest,
                 fades_above: 0.25 * inch,
             },
             Stretch {
-                least: 64.0 * inch,
+                least: 57.0 * inch,
                 fades_below: 1.0 * inch,
-                most: 116.0 * inch,
+                most: 120.0 * inch,
                 fades_above: 1.0 * inch,
             },
             Stretch {
                 least: header,
                 fades_below: 0.25 * inch,
-                most: 18.0 * inch,
+                most: 22.0 * inch,
                 fades_above: 0.5 * inch,
             },
             Stretch {
