@@ -6,6 +6,7 @@ use std::process::ExitCode;
 mod browser;
 mod build;
 mod dist;
+mod eval;
 mod serve;
 mod sh;
 mod site;
@@ -19,6 +20,7 @@ usage: cargo xtask COMMAND
   serve [--port N]  build the page and serve it at http://127.0.0.1:8080
   test              everything CI runs: format, clippy, Rust tests, browser tests
   browser [NAME]   the browser tests alone, or those whose name holds NAME
+  eval [--seed N] [--surveys N]  the judge on invented surveys, by seed
   dist              write the static site to dist/
   size              gzip sizes of dist/, held to the budget";
 
@@ -29,6 +31,7 @@ fn main() -> ExitCode {
         Some((&"serve", rest)) => serve::run(rest),
         Some((&"test", rest)) => test::run(rest),
         Some((&"browser", rest)) => browser::run(rest),
+        Some((&"eval", rest)) => eval::run(rest),
         Some((&"dist", rest)) => dist::run(rest),
         Some((&"size", rest)) => size::run(rest),
         _ => Err(anyhow::anyhow!("{USAGE}")),
