@@ -19,7 +19,6 @@ pub mod csv;
 mod envelope;
 mod error;
 mod find;
-#[cfg(feature = "json")]
 pub mod json;
 #[cfg(feature = "qr")]
 pub mod qr;

@@ -4,8 +4,8 @@ use hangtrue_core::order::Order;
 
 use super::error::FileError;
 use super::id::Id;
-use super::node::Node;
-use super::{order, survey};
+use super::text::Node;
+use super::{order, survey, walk};
 
 /// A survey or an order.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -24,7 +24,7 @@ pub struct Document {
 /// The first thing that is not as its format says, with the place, and with the id as
 /// far as it could be made out.
 pub fn parse_any(text: &str) -> Result<Document, (Id, FileError)> {
-    let node = Node::parse(text).map_err(|error| (Id::None, error))?;
+    let node = walk::document(text).map_err(|error| (Id::None, error))?;
     let id = survey::id(&node);
     let is_order = is_order(&node);
     let order = if is_order {
@@ -39,7 +39,5 @@ pub fn parse_any(text: &str) -> Result<Document, (Id, FileError)> {
 }
 
 fn is_order(node: &Node<'_>) -> bool {
-    let Node::Object(entries) = node else { return false };
-    let format = entries.iter().find(|(key, _)| key == "format");
-    matches!(format, Some((_, Node::Text(format))) if format == order::FORMAT)
+    node.get("format").and_then(Node::as_text) == Some(order::FORMAT)
 }

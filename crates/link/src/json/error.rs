@@ -1,10 +1,7 @@
 //! What is wrong with a file, as data; the words are in [`crate::say`].
 
-use serde::Serialize;
-
-use super::Id;
 use super::profile::ProfileFault;
-use hangtrue_core::say::Language;
+use super::text::{Node, Syntax, Value, Wrong, line_and_column};
 
 /// What a JSON value is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -23,6 +20,19 @@ pub enum NodeKind {
     Object,
 }
 
+impl From<&Node<'_>> for NodeKind {
+    fn from(node: &Node<'_>) -> Self {
+        match node.value {
+            Value::Null => Self::Null,
+            Value::Bool(_) => Self::Bool,
+            Value::Number(_) => Self::Number,
+            Value::Text(_) => Self::Text,
+            Value::List(_) => Self::List,
+            Value::Object(_) => Self::Object,
+        }
+    }
+}
+
 /// What is wrong.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Fault {
@@ -30,10 +40,10 @@ pub enum Fault {
     NotJson {
         /// The line where it breaks, from 1.
         line: usize,
-        /// Where in the line, counted in bytes from 1.
+        /// Which character of the line, from 1.
         column: usize,
-        /// What the JSON reader says, in English.
-        reason: String,
+        /// Why.
+        what: Syntax,
     },
     /// More than is read.
     TooLong {
@@ -131,35 +141,16 @@ impl FileError {
     pub const fn new(place: String, fault: Fault) -> Self {
         Self { place, fault }
     }
-}
 
-/// The answer to a line that is not a survey: `{"id":…,"error":{…}}`.
-#[derive(Clone, Debug, Serialize)]
-pub struct Refusal {
-    /// The line's id, as far as it could be made out.
-    pub id: Id,
-    error: Told,
-}
-
-#[derive(Clone, Debug, Serialize)]
-struct Told {
-    code: &'static str,
-    #[serde(skip_serializing_if = "String::is_empty")]
-    place: String,
-    message: String,
-}
-
-impl Refusal {
-    /// The refusal in words.
-    #[must_use]
-    pub fn new(id: Id, error: &FileError, language: Language) -> Self {
-        let message = crate::say::file(language, error);
-        let error = Told { code: error.fault.code(), place: error.place.clone(), message };
-        Self { id, error }
-    }
-    /// What is wrong, in words.
-    #[must_use]
-    pub fn message(&self) -> &str {
-        &self.error.message
+    /// Of a `text` that is not JSON.
+    pub(super) fn not_json(text: &str, wrong: Wrong) -> Self {
+        let fault = match wrong.what {
+            Syntax::Long { most } => Fault::TooLong { most },
+            what => {
+                let (line, column) = line_and_column(text, wrong.at);
+                Fault::NotJson { line, column, what }
+            }
+        };
+        Self::new(String::new(), fault)
     }
 }

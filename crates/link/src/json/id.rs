@@ -1,31 +1,27 @@
 //! What a caller calls its survey; handed back untouched.
 
-use serde::Serialize;
-use serde_json::Number;
-
-use super::node::Node;
+use super::text::{Node, Value};
 
 /// An id: a text or a number, echoed as it came.
-#[derive(Clone, Debug, Default, PartialEq, Serialize)]
-#[serde(untagged)]
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub enum Id {
     /// None was given.
     #[default]
     None,
     /// A text.
     Text(String),
-    /// A number.
-    Number(Number),
+    /// A number, as it was written.
+    Number(String),
 }
 
 impl Id {
     /// The id in `node`, if it is one.
     pub(super) fn of(node: &Node<'_>) -> Option<Self> {
-        match node {
-            Node::Null => Some(Self::None),
-            Node::Text(text) => Some(Self::Text(text.as_ref().to_owned())),
-            Node::Number(number) => Some(Self::Number(number.clone())),
-            Node::Bool(_) | Node::List(_) | Node::Object(_) => None,
+        match &node.value {
+            Value::Null => Some(Self::None),
+            Value::Text(text) => Some(Self::Text(text.as_ref().to_owned())),
+            Value::Number(number) => Some(Self::Number(number.as_str().to_owned())),
+            Value::Bool(_) | Value::List(_) | Value::Object(_) => None,
         }
     }
     /// Whether there is none.
@@ -38,8 +34,22 @@ impl Id {
     pub fn text(&self) -> String {
         match self {
             Self::None => String::new(),
-            Self::Text(text) => text.clone(),
-            Self::Number(number) => number.to_string(),
+            Self::Text(text) | Self::Number(text) => text.clone(),
+        }
+    }
+}
+
+#[cfg(feature = "json")]
+impl serde::Serialize for Id {
+    fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        match self {
+            Self::None => serializer.serialize_none(),
+            Self::Text(text) => serializer.serialize_str(text),
+            Self::Number(text) => match text.parse::<serde_json::Number>() {
+                Ok(number) => number.serialize(serializer),
+                // No double holds it: the digits are handed back all the same.
+                Err(_) => serializer.serialize_str(text),
+            },
         }
     }
 }

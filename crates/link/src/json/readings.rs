@@ -3,7 +3,7 @@
 use hangtrue_core::{Spot, Survey};
 
 use super::error::{Fault, FileError};
-use super::node::Node;
+use super::text::Value;
 use super::walk::At;
 
 /// What a place may hold.
@@ -53,7 +53,9 @@ fn read_place(
     spot: Spot,
     survey: &mut Survey,
 ) -> Result<(), FileError> {
-    let Node::List(repeats) = place.node else { return read_entry(place, places, spot, survey) };
+    let Value::List(repeats) = &place.node.value else {
+        return read_entry(place, places, spot, survey);
+    };
     for (index, node) in repeats.iter().enumerate() {
         let index = index.to_string();
         read_entry(&place.child(&index, node), places, spot, survey)?;
@@ -67,7 +69,7 @@ fn read_entry(
     spot: Spot,
     survey: &mut Survey,
 ) -> Result<(), FileError> {
-    if places == Places::Struck && matches!(at.node, Node::Object(_)) {
+    if places == Places::Struck && matches!(at.node.value, Value::Object(_)) {
         let [text, struck] = at.object(["text", "struck"])?;
         let text = text.ok_or_else(|| at.error(Fault::Missing { key: "text" }))?;
         survey.add(spot, reading(&at.child("text", text))?);
@@ -84,9 +86,9 @@ fn read_entry(
 }
 
 fn reading<'n>(at: &At<'n, '_>) -> Result<&'n str, FileError> {
-    match at.node {
-        Node::Text(text) => Ok(text.as_ref()),
-        Node::Number(number) => Err(at.error(Fault::NumberForText { number: number.to_string() })),
-        node => Err(at.error(Fault::Reading { found: node.kind() })),
+    match &at.node.value {
+        Value::Text(text) => Ok(text.as_ref()),
+        Value::Number(number) => Err(at.error(Fault::NumberForText { number: number.to_string() })),
+        _ => Err(at.error(Fault::Reading { found: at.node.into() })),
     }
 }

@@ -4,9 +4,9 @@ use hangtrue_core::{Survey, Unit};
 
 use super::error::{Fault, FileError, NodeKind};
 use super::id::Id;
-use super::node::Node;
 use super::readings::{self, Places};
-use super::walk::At;
+use super::text::Node;
+use super::walk::{self, At};
 
 /// The format's name, in `"format"`.
 pub const FORMAT: &str = "hangtrue-survey/1";
@@ -26,7 +26,7 @@ pub struct Request {
 /// The first thing that is not as the format says, with the place, and with the
 /// id as far as it could be made out.
 pub fn parse(text: &str) -> Result<Request, (Id, FileError)> {
-    let node = Node::parse(text).map_err(|error| (Id::None, error))?;
+    let node = walk::document(text).map_err(|error| (Id::None, error))?;
     let id = id(&node);
     match survey(&node) {
         Ok(survey) => Ok(Request { id, survey }),
@@ -36,8 +36,7 @@ pub fn parse(text: &str) -> Result<Request, (Id, FileError)> {
 
 /// The id, whatever the rest is like.
 pub(super) fn id(node: &Node<'_>) -> Id {
-    let Node::Object(entries) = node else { return Id::None };
-    entries.iter().find(|(key, _)| key == "id").and_then(|(_, id)| Id::of(id)).unwrap_or_default()
+    node.get("id").and_then(Id::of).unwrap_or_default()
 }
 
 pub(super) fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
@@ -51,7 +50,7 @@ pub(super) fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
     if let Some(id) = id
         && Id::of(id).is_none()
     {
-        let fault = Fault::Kind { expected: NodeKind::Text, found: id.kind() };
+        let fault = Fault::Kind { expected: NodeKind::Text, found: id.into() };
         return Err(root.child("id", id).error(fault));
     }
     let unit = unit.ok_or_else(|| missing("unit"))?;
@@ -95,7 +94,7 @@ mod tests {
     #[test]
     fn each_thing_that_is_not_as_the_format_says_is_named_with_its_place() {
         let cases: [(&str, &str, &str); 17] = [
-            ("oops", "not-json", "This line is not JSON: expected value at column 1."),
+            ("oops", "not-json", "This line is not JSON: a value is expected at column 1."),
             ("[]", "wrong-type", "The input is a list; an object is expected."),
             ("{}", "missing-key", "The input has no \"format\"."),
             (
@@ -186,7 +185,7 @@ mod tests {
     fn the_id_is_handed_back_also_with_a_refusal() {
         for (json, expected) in [
             (r#"{"unit":1,"id":"last"}"#, Id::Text("last".to_owned())),
-            (r#"{"id":7}"#, Id::Number(7.into())),
+            (r#"{"id":7}"#, Id::Number("7".to_owned())),
             (r#"{"id":null}"#, Id::None),
             (r#"{"id":["x"]}"#, Id::None),
             ("{", Id::None),

@@ -3,7 +3,7 @@
 use std::borrow::Cow;
 
 use super::error::{Fault, FileError, NodeKind};
-use super::node::Node;
+use super::text::{self, Node, Value};
 
 /// The most characters of a stranger's text that an error repeats.
 const SHOWN: usize = 40;
@@ -14,6 +14,12 @@ pub(super) fn shown(text: &str) -> String {
         Some((at, _)) => [text.get(..at).unwrap_or_default(), "…"].concat(),
         None => text.to_owned(),
     }
+}
+
+/// The tree of a whole file. A byte-order mark is what some editors put before one.
+pub(super) fn document(text: &str) -> Result<Node<'_>, FileError> {
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    text::parse(text).map_err(|wrong| FileError::not_json(text, wrong))
 }
 
 /// A value and where it stands.
@@ -52,7 +58,7 @@ impl<'n, 'a> At<'n, 'a> {
     }
 
     fn expects(&self, expected: NodeKind) -> FileError {
-        self.error(Fault::Kind { expected, found: self.node.kind() })
+        self.error(Fault::Kind { expected, found: self.node.into() })
     }
 
     /// The values of an object in the order of `known`. Any other key, or one given
@@ -61,16 +67,16 @@ impl<'n, 'a> At<'n, 'a> {
         &self,
         known: [&'static str; N],
     ) -> Result<[Option<&'n Node<'a>>; N], FileError> {
-        let Node::Object(entries) = self.node else {
+        let Value::Object(entries) = &self.node.value else {
             return Err(self.expects(NodeKind::Object));
         };
         let mut values = [None; N];
-        for (key, value) in entries {
+        for text::Entry { key, node } in entries {
             let at = known.iter().position(|name| name == key);
             let Some(slot) = at.and_then(|at| values.get_mut(at)) else {
                 return Err(self.error(Fault::Unknown { key: shown(key), known: known.to_vec() }));
             };
-            if slot.replace(value).is_some() {
+            if slot.replace(node).is_some() {
                 return Err(self.error(Fault::Twice { key: shown(key) }));
             }
         }
@@ -79,16 +85,16 @@ impl<'n, 'a> At<'n, 'a> {
 
     /// A text.
     pub(super) fn text(&self) -> Result<&'n Cow<'a, str>, FileError> {
-        match self.node {
-            Node::Text(text) => Ok(text),
+        match &self.node.value {
+            Value::Text(text) => Ok(text),
             _ => Err(self.expects(NodeKind::Text)),
         }
     }
 
     /// `true` or `false`.
     pub(super) fn bool(&self) -> Result<bool, FileError> {
-        match self.node {
-            Node::Bool(value) => Ok(*value),
+        match self.node.value {
+            Value::Bool(value) => Ok(value),
             _ => Err(self.expects(NodeKind::Bool)),
         }
     }
@@ -109,7 +115,9 @@ impl<'n, 'a> At<'n, 'a> {
         &'n self,
         each: &mut dyn FnMut(&At<'_, 'a>) -> Result<(), FileError>,
     ) -> Result<(), FileError> {
-        let Node::List(items) = self.node else { return Err(self.expects(NodeKind::List)) };
+        let Value::List(items) = &self.node.value else {
+            return Err(self.expects(NodeKind::List));
+        };
         for (index, item) in items.iter().enumerate() {
             each(&self.child(&index.to_string(), item))?;
         }
@@ -118,7 +126,9 @@ impl<'n, 'a> At<'n, 'a> {
 
     /// A whole number from 0 to 2³² − 1.
     pub(super) fn whole(&self) -> Result<u32, FileError> {
-        let Node::Number(number) = self.node else { return Err(self.expects(NodeKind::Number)) };
+        let Value::Number(number) = &self.node.value else {
+            return Err(self.expects(NodeKind::Number));
+        };
         let whole = number.as_u64().and_then(|number| u32::try_from(number).ok());
         whole.ok_or_else(|| self.error(Fault::NotWhole { number: number.to_string() }))
     }

@@ -43,7 +43,6 @@ pub fn table(language: Language, fault: &crate::csv::Fault) -> String {
 }
 
 /// What is wrong with a line of surveys, and where.
-#[cfg(feature = "json")]
 #[must_use]
 pub fn file(language: Language, error: &crate::json::FileError) -> String {
     match language {
@@ -52,7 +51,6 @@ pub fn file(language: Language, error: &crate::json::FileError) -> String {
 }
 
 /// What is wrong with a profile, and where.
-#[cfg(feature = "json")]
 #[must_use]
 pub fn profile(language: Language, error: &crate::json::FileError) -> String {
     match language {

@@ -4,12 +4,15 @@
 //! numbers stand in it for whoever only wants those (`order`), but they are never read:
 //! they follow from the readings.
 
+#[cfg(feature = "json")]
 mod file;
+#[cfg(feature = "json")]
 mod places;
 mod reader;
 #[cfg(feature = "schema")]
 mod schema;
 
+#[cfg(feature = "json")]
 pub use file::OrderFile;
 pub(super) use reader::order as read;
 pub use reader::parse;
@@ -23,4 +26,5 @@ pub const FORMAT: &str = "hangtrue-order/1";
 pub const MOST: usize = 256 * 1024;
 
 #[cfg(test)]
+#[cfg(feature = "json")]
 mod tests;

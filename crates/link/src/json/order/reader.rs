@@ -7,10 +7,10 @@ use hangtrue_core::{Spot, Survey, Unit};
 use super::{FORMAT, MOST};
 use crate::json::Id;
 use crate::json::error::{Fault, FileError, NodeKind};
-use crate::json::node::Node;
 use crate::json::readings::{self, Places};
 use crate::json::survey;
-use crate::json::walk::{At, shown};
+use crate::json::text::Node;
+use crate::json::walk::{self, At, shown};
 
 const KEYS: [&str; 16] = [
     "format",
@@ -40,8 +40,7 @@ pub fn parse(text: &str) -> Result<(Id, Order), (Id, FileError)> {
     if text.len() > MOST {
         return Err((Id::None, FileError::new(String::new(), Fault::TooLong { most: MOST })));
     }
-    let node = Node::parse(text.strip_prefix('\u{feff}').unwrap_or(text));
-    let node = node.map_err(|error| (Id::None, error))?;
+    let node = walk::document(text).map_err(|error| (Id::None, error))?;
     let id = survey::id(&node);
     match order(&node) {
         Ok(order) => Ok((id, order)),
@@ -77,7 +76,7 @@ pub(in crate::json) fn order(node: &Node<'_>) -> Result<Order, FileError> {
     if let Some(id) = id
         && Id::of(id).is_none()
     {
-        let fault = Fault::Kind { expected: NodeKind::Text, found: id.kind() };
+        let fault = Fault::Kind { expected: NodeKind::Text, found: id.into() };
         return Err(root.child("id", id).error(fault));
     }
     let unit = unit.ok_or_else(|| missing("unit"))?;

@@ -19,8 +19,7 @@ pub use schema::schema;
 use hangtrue_core::profile::Profile;
 
 use super::error::{Fault, FileError};
-use super::node::Node;
-use super::walk::At;
+use super::walk::{self, At};
 use read::Read as _;
 
 /// The format's name, in `"format"`.
@@ -37,8 +36,7 @@ pub fn parse(text: &str) -> Result<Profile, FileError> {
     if text.len() > MOST {
         return Err(FileError::new(String::new(), Fault::TooLong { most: MOST }));
     }
-    // A byte-order mark is what some editors put before a file.
-    let node = Node::parse(text.strip_prefix('\u{feff}').unwrap_or(text))?;
+    let node = walk::document(text)?;
     file::ProfileFile::read(&At::root(&node)).map(file::ProfileFile::profile)
 }
 

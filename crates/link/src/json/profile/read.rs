@@ -3,7 +3,7 @@
 
 use super::fault::ProfileFault;
 use crate::json::error::{Fault, FileError, NodeKind};
-use crate::json::node::Node;
+use crate::json::text::{Node, Value};
 use crate::json::walk::At;
 
 /// Something that can stand in a file.
@@ -41,8 +41,8 @@ pub(super) const ITEMS_MOST: usize = 50;
 
 impl<T: Read> Read for Vec<T> {
     fn read(at: &At<'_, '_>) -> Result<Self, FileError> {
-        let Node::List(items) = at.node else {
-            return Err(at.error(Fault::Kind { expected: NodeKind::List, found: at.node.kind() }));
+        let Value::List(items) = &at.node.value else {
+            return Err(at.error(Fault::Kind { expected: NodeKind::List, found: at.node.into() }));
         };
         if items.len() > ITEMS_MOST {
             return Err(at.error(ProfileFault::TooMany { most: ITEMS_MOST }));

@@ -113,7 +113,7 @@ fn what_is_not_as_the_format_says_is_named_with_its_place() {
     refused(
         r#""costs":{"miss":1,"minute":1e9}"#,
         "out-of-range",
-        "costs.minute is 1000000000.0. It can be 0 to 10000.",
+        "costs.minute is 1e9. It can be 0 to 10000.",
     );
     refused(
         r#""questions":[{"key":"a","ask":"A?","kind":"text"},{"key":"a","ask":"A?","kind":"text"}]"#,
@@ -159,7 +159,7 @@ fn what_is_no_json_and_what_is_too_large_is_said_of_the_whole() {
     let said = |text: &str| crate::say::profile(Language::English, &parse(text).unwrap_err());
     assert_eq!(
         said("{\n  \"format\": }"),
-        "The profile is not JSON: expected value at line 2, column 13."
+        "The profile is not JSON: a value is expected at line 2, column 13."
     );
     assert_eq!(said("[]"), "The profile is a list; an object is expected.");
     let large = [SMALL, &" ".repeat(MOST)].concat();

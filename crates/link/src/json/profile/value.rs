@@ -6,7 +6,7 @@ use hangtrue_core::{Length, Unit, length};
 use super::fault::ProfileFault;
 use super::read::Read;
 use crate::json::error::{Fault, FileError, NodeKind};
-use crate::json::node::Node;
+use crate::json::text::Value;
 use crate::json::walk::{At, shown};
 
 /// A text of one line or, where its use allows, several; at most `MOST` characters.
@@ -42,7 +42,7 @@ pub(super) const SPOKEN_MOST: usize = 400;
 
 impl Read for Spoken {
     fn read(at: &At<'_, '_>) -> Result<Self, FileError> {
-        if matches!(at.node, Node::Text(_)) {
+        if matches!(at.node.value, Value::Text(_)) {
             let Text(text) = Text::<SPOKEN_MOST>::read(at)?;
             return Ok(Self(Words::plain(&text)));
         }
@@ -116,8 +116,8 @@ pub(super) struct Number<const LEAST: u32, const MOST: u32>(pub(super) f64);
 
 impl<const LEAST: u32, const MOST: u32> Read for Number<LEAST, MOST> {
     fn read(at: &At<'_, '_>) -> Result<Self, FileError> {
-        let Node::Number(number) = at.node else {
-            let found = at.node.kind();
+        let Value::Number(number) = &at.node.value else {
+            let found = at.node.into();
             return Err(at.error(Fault::Kind { expected: NodeKind::Number, found }));
         };
         let value = number.as_f64().filter(|n| (f64::from(LEAST)..=f64::from(MOST)).contains(n));
@@ -132,8 +132,8 @@ pub(super) struct Whole<const LEAST: u32, const MOST: u32>(pub(super) u32);
 
 impl<const LEAST: u32, const MOST: u32> Read for Whole<LEAST, MOST> {
     fn read(at: &At<'_, '_>) -> Result<Self, FileError> {
-        let Node::Number(number) = at.node else {
-            let found = at.node.kind();
+        let Value::Number(number) = &at.node.value else {
+            let found = at.node.into();
             return Err(at.error(Fault::Kind { expected: NodeKind::Number, found }));
         };
         let value = number.as_u64().and_then(|n| u32::try_from(n).ok());

@@ -1,11 +1,13 @@
 //! What is wrong with a file, in English (US).
 
+use crate::json::text::Syntax;
 use crate::json::{Fault, FileError, NodeKind};
 
 pub(crate) fn say(error: &FileError) -> String {
     let place = if error.place.is_empty() { "The input" } else { error.place.as_str() };
     match &error.fault {
-        Fault::NotJson { column, reason, .. } => {
+        Fault::NotJson { column, what, .. } => {
+            let reason = syntax(*what);
             format!("This line is not JSON: {reason} at column {column}.")
         }
         Fault::TooLong { most } => {
@@ -46,8 +48,26 @@ pub(super) fn of(place: &str, fault: &Fault) -> String {
         }
         Fault::Profile(fault) => super::profile::of(place, fault),
         // Said of the whole file, by its own name for itself.
-        Fault::NotJson { reason, .. } => format!("{place} is not JSON: {reason}."),
+        Fault::NotJson { what, .. } => format!("{place} is not JSON: {}.", syntax(*what)),
         Fault::TooLong { most } => format!("{place} is longer than {most} bytes."),
+    }
+}
+
+/// Why a text is no JSON; "at column 5" can follow.
+pub(super) fn syntax(what: Syntax) -> String {
+    match what {
+        Syntax::Long { most } => format!("it is longer than {most} bytes"),
+        Syntax::Deep { most } => format!("lists and objects stand more than {most} deep"),
+        Syntax::Value => "a value is expected".to_owned(),
+        Syntax::Key => "a key in quotation marks is expected".to_owned(),
+        Syntax::Colon => "a colon is expected".to_owned(),
+        Syntax::Comma { end } => format!("a comma or {end} is expected"),
+        Syntax::After => "something stands after the end".to_owned(),
+        Syntax::Open => "a text has no closing quotation mark".to_owned(),
+        Syntax::Control => "a text has a line end or control character".to_owned(),
+        Syntax::Escape => "a backslash stands before nothing it can stand before".to_owned(),
+        Syntax::Surrogate => "half of a \\u pair stands alone".to_owned(),
+        Syntax::Number => "a number is not written as JSON writes numbers".to_owned(),
     }
 }
 

@@ -11,7 +11,8 @@ use crate::json::{Fault, FileError};
 pub(crate) fn say(error: &FileError) -> String {
     let place = if error.place.is_empty() { "The profile" } else { error.place.as_str() };
     match &error.fault {
-        Fault::NotJson { line, column, reason } => {
+        Fault::NotJson { line, column, what } => {
+            let reason = file::syntax(*what);
             format!("The profile is not JSON: {reason} at line {line}, column {column}.")
         }
         Fault::TooLong { most } => {
