@@ -20,7 +20,8 @@ usage: cargo xtask COMMAND
   serve [--port N]  build the page and serve it at http://127.0.0.1:8080
   test              everything CI runs: format, clippy, Rust tests, browser tests
   browser [NAME]   the browser tests alone, or those whose name holds NAME
-  eval [--seed N] [--surveys N]  the judge on invented surveys, by seed
+  eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
+                    the judge on invented surveys, by seed, beside simpler checks
   dist              write the static site to dist/
   size              gzip sizes of dist/, held to the budget";
 

@@ -4,13 +4,18 @@
 //! them a slip has changed. It shares no code with the judge: another model of the
 //! same world, so that the judge is not marked by its own hand.
 
+pub mod baseline;
 pub mod frame;
 pub mod mark;
+mod matrix;
 pub mod reader;
 pub mod rng;
+pub mod row;
+pub mod share;
 pub mod slip;
 pub mod spots;
 pub mod survey;
+pub mod walk;
 pub mod world;
 
 pub use rng::Rng;

@@ -1,105 +1,108 @@
 //! Marking: the product judges invented surveys, and the truth is held beside it.
 //!
-//! The only part of this crate that knows the product.
+//! With [`crate::walk`] the only part of this crate that knows the product.
 
-use hangtrue_core::check::{Verdict, check};
-use hangtrue_core::judge::{Judgement, judge};
+use hangtrue_core::Unit;
+use hangtrue_core::check::{Report, Verdict, check};
+use hangtrue_core::judge::Judgement;
+use hangtrue_core::length::{Length, read};
 use hangtrue_core::profile::Profile;
 use hangtrue_core::spot::Spot;
-use hangtrue_core::survey::{Entry, Survey};
-use hangtrue_core::{Length, Unit};
+use hangtrue_core::survey::Survey;
 
+use crate::baseline::{Measured, measure};
 use crate::reader::Written;
 use crate::survey::{Simulated, Taken};
+use crate::world::World;
 
-/// The survey as the product takes it.
+/// The survey as a person types it.
 #[must_use]
 pub fn survey(simulated: &Simulated) -> Survey {
-    let unit = if simulated.metric { Unit::Millimetre } else { Unit::Inch };
+    typed(unit(simulated), simulated.readings.iter().map(|taken| (taken, false)))
+}
+
+/// Readings as a person types them, each with whether it was struck.
+pub(crate) fn typed<'a>(unit: Unit, readings: impl Iterator<Item = (&'a Taken, bool)>) -> Survey {
     let mut survey = Survey::new(unit);
     survey.prepared = true;
-    for taken in &simulated.readings {
+    for (taken, struck) in readings {
         let Some(spot) = Spot::from_key(taken.spot) else { continue };
-        let read = Ok(length(&taken.written));
-        survey.push(spot, Entry { text: taken.written.text(), read, struck: false });
+        survey.add(spot, &taken.written.text());
+        if let Some(entry) = survey.entries_mut(spot).last_mut() {
+            entry.struck = struck;
+        }
     }
     survey
 }
 
-fn length(written: &Written) -> Length {
-    match written {
-        Written::Inch(whole, part) => Length::from_sixteenths(whole * 16 + part),
-        Written::Metric(mm) => Length::from_mm(*mm),
-        Written::Loose(_, inches) => Length::from_mm_f64(inches * 25.4),
-    }
+/// The unit of the tape.
+pub(crate) const fn unit(simulated: &Simulated) -> Unit {
+    if simulated.metric { Unit::Millimetre } else { Unit::Inch }
+}
+
+fn length(written: &Written, unit: Unit) -> Option<Length> {
+    read(&written.text(), unit).ok()
 }
 
 /// What the product said of one survey, and how far it was right.
-#[derive(Clone, Debug)]
+#[derive(Clone, Copy, Debug)]
 pub struct Marked {
     /// The verdict is recheck or stop: by the rules, or by the judge.
     pub alarm: bool,
     /// By the rules alone.
     pub by_rules: bool,
-    /// The rule that alarms first.
-    pub rule: Option<&'static str>,
     /// By the judge alone.
     pub by_judge: bool,
-    /// The reading named first is one that slipped.
+    /// The rule that alarms first.
+    pub rule: Option<&'static str>,
+    /// The reading that the first finding names first is one that slipped.
     pub named: bool,
+    /// The reading that the judge thinks likeliest is one that slipped.
+    pub suspected: bool,
     /// A value was proposed, and it was what the tape had shown.
     pub proposed: Option<bool>,
     /// Posterior of damage.
     pub wrong: f64,
-    /// The largest spread of readings of one dimension, mm.
-    pub spread: f64,
-    /// The largest |w|.
-    pub w: f64,
-    /// How many further readings are asked for.
-    pub asked: usize,
+    /// What the baselines measure on the same survey.
+    pub baseline: Measured,
+    /// By how much the worst ordered number is off, mm.
+    pub damage: f64,
+    /// The slip, by its place in [`crate::SLIPS`].
+    pub slip: Option<usize>,
 }
 
-/// Judges `simulated` and marks the answer.
+/// Judges `simulated` and marks the answer; the baselines know the noise of `assumed`.
 #[must_use]
-pub fn mark(simulated: &Simulated) -> Marked {
-    let survey = survey(simulated);
-    let profile = Profile::default();
-    let judgement = judge(&survey, &profile);
-    let report = check(&survey, &profile);
+pub fn mark(simulated: &Simulated, assumed: &World) -> Marked {
+    let report = check(&survey(simulated), &Profile::default());
     let rule = report
         .findings
         .iter()
         .find(|f| f.rule != "slip" && Verdict::from(f.severity) != Verdict::Clear)
         .map(|finding| finding.rule);
-    let by_rules = rule.is_some();
-    let named = named(simulated, &judgement, || {
-        report.findings.first().and_then(|finding| finding.spots.first().copied())
-    });
     Marked {
-        alarm: by_rules || judgement.alarm,
-        by_rules,
+        alarm: report.verdict != Verdict::Clear,
+        by_rules: rule.is_some(),
+        by_judge: report.judgement.alarm,
         rule,
-        by_judge: judgement.alarm,
-        named,
-        proposed: proposed(simulated, &judgement),
-        wrong: judgement.wrong,
-        spread: spread(simulated),
-        w: judgement.adjusted.iter().map(|a| a.w.abs()).fold(0.0, f64::max),
-        asked: judgement.next.len(),
+        named: named(simulated, &report),
+        suspected: report.judgement.likely.first().is_some_and(|l| slipped(simulated, l.spot)),
+        proposed: proposed(simulated, &report.judgement),
+        wrong: report.judgement.wrong,
+        baseline: measure(simulated, assumed),
+        damage: simulated.damage(),
+        slip: simulated.slip,
     }
 }
 
-fn slipped_at(simulated: &Simulated, spot: Spot) -> bool {
-    let key = spot.key();
-    simulated.readings.iter().any(|taken| taken.spot == key && taken.slipped())
+fn named(simulated: &Simulated, report: &Report) -> bool {
+    let suspect = report.findings.first().and_then(|finding| finding.spots.first());
+    suspect.is_some_and(|spot| slipped(simulated, *spot))
 }
 
-fn named(simulated: &Simulated, judgement: &Judgement, by_rule: impl Fn() -> Option<Spot>) -> bool {
-    let suspect = match judgement.likely.first() {
-        Some(likely) if judgement.alarm => Some(likely.spot),
-        _ => by_rule(),
-    };
-    suspect.is_some_and(|spot| slipped_at(simulated, spot))
+fn slipped(simulated: &Simulated, spot: Spot) -> bool {
+    let key = spot.key();
+    simulated.readings.iter().any(|taken| taken.spot == key && taken.slipped())
 }
 
 fn proposed(simulated: &Simulated, judgement: &Judgement) -> Option<bool> {
@@ -107,21 +110,6 @@ fn proposed(simulated: &Simulated, judgement: &Judgement) -> Option<bool> {
     let value = likely.value?;
     let key = likely.spot.key();
     let of: Vec<&Taken> = simulated.readings.iter().filter(|taken| taken.spot == key).collect();
-    Some(of.get(likely.index).is_some_and(|taken| length(&taken.meant) == value))
-}
-
-/// The largest spread of the readings of one ordered dimension, mm.
-fn spread(simulated: &Simulated) -> f64 {
-    let of = |group: &&str| {
-        let mm: Vec<f64> = simulated
-            .readings
-            .iter()
-            .filter(|taken| taken.group() == *group)
-            .map(|taken| taken.written.mm())
-            .collect();
-        let most = mm.iter().copied().fold(f64::NEG_INFINITY, f64::max);
-        let least = mm.iter().copied().fold(f64::INFINITY, f64::min);
-        (most - least).max(0.0)
-    };
-    crate::spots::ORDERED.iter().map(of).filter(|s| s.is_finite()).fold(0.0, f64::max)
+    let meant = of.get(likely.index).and_then(|taken| length(&taken.meant, unit(simulated)));
+    Some(meant == Some(value))
 }

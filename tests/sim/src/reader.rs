@@ -48,6 +48,19 @@ impl Written {
         }
     }
 
+    /// Longer by `mm`, to the nearest mark of the same tape.
+    #[must_use]
+    #[expect(clippy::cast_possible_truncation, reason = "numbers on a tape")]
+    pub fn longer(&self, mm: f64) -> Self {
+        match self {
+            Self::Inch(whole, part) => {
+                Self::sixteenths(whole * 16 + part + (mm / 1.5875).round() as i64)
+            }
+            Self::Metric(old) => Self::Metric(old + mm.round() as i64),
+            Self::Loose(..) => self.clone(),
+        }
+    }
+
     /// The nearest marks of an inch tape, for a number of sixteenths.
     #[must_use]
     pub const fn sixteenths(n: i64) -> Self {

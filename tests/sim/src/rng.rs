@@ -11,6 +11,15 @@ impl Rng {
         Self(seed.wrapping_mul(0x9E37_79B9_7F4A_7C15) ^ 0x5851_F42D_4C95_7F2D)
     }
 
+    /// Of one survey: the `index`th of a `stream`, whoever draws it and when.
+    #[must_use]
+    pub const fn of(seed: u64, stream: u64, index: u64) -> Self {
+        let mut rng = Self::new(seed);
+        rng.0 ^= Self::new(stream ^ rng.bits()).bits();
+        rng.0 ^= Self::new(index ^ rng.bits()).bits();
+        rng
+    }
+
     /// Sixty-four random bits.
     pub const fn bits(&mut self) -> u64 {
         self.0 = self.0.wrapping_add(0x9E37_79B9_7F4A_7C15);

@@ -88,17 +88,6 @@ fn with_digits(written: &Written, digits: &[u8]) -> Option<Written> {
     })
 }
 
-fn add_mm(written: &Written, mm: f64) -> Written {
-    #[expect(clippy::cast_possible_truncation, reason = "numbers on a tape")]
-    match written {
-        Written::Inch(whole, part) => {
-            Written::sixteenths(whole * 16 + part + (mm / 1.5875).round() as i64)
-        }
-        Written::Metric(old) => Written::Metric(old + mm.round() as i64),
-        Written::Loose(..) => written.clone(),
-    }
-}
-
 fn either(rng: &mut Rng) -> f64 {
     if rng.chance(0.5) { 1.0 } else { -1.0 }
 }
@@ -137,17 +126,17 @@ pub fn apply(
             }
             with_digits(written, &digits)?
         }
-        "foot" => add_mm(written, if metric { 100.0 } else { 304.8 } * either(rng)),
-        "ten" => add_mm(written, if metric { 100.0 } else { 254.0 } * either(rng)),
+        "foot" => written.longer(if metric { 100.0 } else { 304.8 } * either(rng)),
+        "ten" => written.longer(if metric { 100.0 } else { 254.0 } * either(rng)),
         "inch-mark" => {
             let off = match (metric, rng.chance(0.5)) {
                 (false, _) => 25.4,
                 (true, true) => 10.0,
                 (true, false) => 100.0,
             };
-            add_mm(written, if rng.chance(0.6) { off } else { -off })
+            written.longer(if rng.chance(0.6) { off } else { -off })
         }
-        "half-inch" => add_mm(written, if metric { 10.0 } else { 12.7 } * either(rng)),
+        "half-inch" => written.longer(if metric { 10.0 } else { 12.7 } * either(rng)),
         "wrong-side" => match written {
             Written::Inch(whole, part) if *part > 0 => {
                 Written::Inch(whole + i64::from(rng.chance(0.3)), 16 - part)
@@ -171,7 +160,7 @@ pub fn apply(
         },
         "ticks" => {
             let ticks = rng.pick(&[1.0, 2.0, 4.0], 1.0);
-            add_mm(written, ticks * if metric { 1.0 } else { 1.5875 } * either(rng))
+            written.longer(ticks * if metric { 1.0 } else { 1.5875 } * either(rng))
         }
         "fraction-dropped" => match written {
             Written::Inch(whole, part) if *part > 0 => Written::Inch(*whole, 0),
@@ -182,11 +171,11 @@ pub fn apply(
         "units" => units(written, rng),
         "decimal-feet" => decimal_feet(written, rng)?,
         // Nobody sets the case of a tape against a roof bow.
-        "tape-case" if written.mm() > 100.0 => add_mm(written, -25.4 * rng.between(2.5, 3.5)),
-        "sag" if long => add_mm(written, 25.4 * rng.between(1.0 / 16.0, 6.0 / 16.0)),
-        "wrong-edge" => add_mm(written, 25.4 * wrong_edge(spot, bow, rng)?),
+        "tape-case" if written.mm() > 100.0 => written.longer(-25.4 * rng.between(2.5, 3.5)),
+        "sag" if long => written.longer(25.4 * rng.between(1.0 / 16.0, 6.0 / 16.0)),
+        "wrong-edge" => written.longer(25.4 * wrong_edge(spot, bow, rng)?),
         "heard" => heard(written, rng)?,
-        "other" => add_mm(written, either(rng) * 25.4 * 2_f64.powf(rng.between(-3.0, 5.0))),
+        "other" => written.longer(either(rng) * 25.4 * 2_f64.powf(rng.between(-3.0, 5.0))),
         _ => return None,
     };
     (new != *written && new.mm() > 0.0).then_some(new)

@@ -40,7 +40,25 @@ pub struct Simulated {
     pub readings: Vec<Taken>,
     /// The slip, by its place in [`SLIPS`]; [`HABIT`] for the one-inch habit.
     pub slip: Option<usize>,
+    /// What is wrong with further readings too.
+    shared: Shared,
+    frame: Frame,
+    reader: Reader,
 }
+
+/// What a slip does to readings taken later.
+#[derive(Clone, Copy, Debug, PartialEq)]
+enum Shared {
+    /// Nothing: it happened once.
+    No,
+    /// The same wrong edge: every reading of this group is off by so many mm.
+    Group(&'static str, f64),
+    /// The same wrong mark: every long reading is.
+    Long(f64),
+}
+
+/// Readings beyond this are long: a tape is pulled out for them. In mm.
+const LONG: f64 = 600.0;
 
 /// The slip that every long reading shares, listed after [`SLIPS`].
 pub const HABIT: usize = SLIPS.len();
@@ -69,6 +87,22 @@ impl Simulated {
         ORDERED.iter().map(off).fold(0.0, f64::max)
     }
 
+    /// One more reading at `spot`. With what is wrong with all of its kind, unless the
+    /// person has been made to doubt it and looks twice.
+    pub fn read(&self, spot: &'static str, doubted: bool, world: &World, rng: &mut Rng) -> Taken {
+        let meant = self.reader.read(self.frame.length(spot), world, rng);
+        let mut taken = Taken { spot, written: meant.clone(), meant };
+        let off = match self.shared {
+            Shared::Group(group, off) if group == taken.group() => off,
+            Shared::Long(off) if taken.meant.mm() > LONG => off,
+            _ => 0.0,
+        };
+        if !doubted && off != 0.0 {
+            taken.written = taken.meant.longer(off);
+        }
+        taken
+    }
+
     /// Whether it costs a door: an ordered number off by a quarter inch or more.
     #[must_use]
     pub fn damaging(&self) -> bool {
@@ -88,7 +122,8 @@ pub fn clean(layout: &Layout, population: Population, world: &World, rng: &mut R
             readings.push(Taken { spot, meant: written.clone(), written });
         }
     }
-    Simulated { metric: reader.metric, readings, slip: None }
+    let (metric, shared) = (reader.metric, Shared::No);
+    Simulated { metric, readings, slip: None, shared, frame, reader }
 }
 
 /// Share of slipped surveys in which every long reading starts at the same wrong mark.
@@ -126,16 +161,10 @@ pub fn slipped(
 fn long_habit(survey: &mut Simulated, rng: &mut Rng) -> Option<()> {
     let off: f64 = if survey.metric { rng.pick(&[10.0, 100.0], 10.0) } else { 25.4 };
     let off = if rng.chance(0.7) { off } else { -off };
-    for taken in survey.readings.iter_mut().filter(|taken| taken.meant.mm() > 600.0) {
-        #[expect(clippy::cast_possible_truncation, reason = "whole marks")]
-        let sixteenths = (off / 1.5875).round() as i64;
-        taken.written = match taken.meant {
-            Written::Inch(whole, part) => Written::sixteenths(whole * 16 + part + sixteenths),
-            #[expect(clippy::cast_possible_truncation, reason = "whole marks")]
-            Written::Metric(mm) => Written::Metric(mm + off as i64),
-            Written::Loose(..) => return None,
-        };
+    for taken in survey.readings.iter_mut().filter(|taken| taken.meant.mm() > LONG) {
+        taken.written = taken.meant.longer(off);
     }
+    survey.shared = Shared::Long(off);
     Some(())
 }
 
@@ -176,18 +205,12 @@ fn one_or_all(survey: &mut Simulated, name: &str, all: bool, rng: &mut Rng) -> O
             taken.written = new.clone();
         } else if all && taken.group() == chosen.group() && taken.group() != "loop" {
             // The same wrong edge, the same misread digit: the same way off.
-            taken.written = match (&taken.meant, &new) {
-                #[expect(clippy::cast_possible_truncation, reason = "whole marks")]
-                (Written::Inch(whole, part), Written::Inch(..)) => {
-                    Written::sixteenths(whole * 16 + part + (off / 1.5875).round() as i64)
-                }
-                #[expect(clippy::cast_possible_truncation, reason = "whole marks")]
-                (Written::Metric(mm), Written::Metric(_)) => {
-                    Written::Metric(mm + off.round() as i64)
-                }
-                _ => new.clone(),
-            };
+            let loose = matches!(new, Written::Loose(..));
+            taken.written = if loose { new.clone() } else { taken.meant.longer(off) };
         }
+    }
+    if all && chosen.group() != "loop" {
+        survey.shared = Shared::Group(chosen.group(), off);
     }
     survey.readings.iter().all(|taken| taken.written.mm() > 0.0).then_some(())
 }
