@@ -12,6 +12,7 @@ pub mod check;
 pub mod compare;
 pub mod finding;
 pub mod frame;
+pub mod hang;
 pub mod judge;
 pub mod keypad;
 pub mod length;
