@@ -19,7 +19,7 @@ const KNOCK: f64 = 0.02;
 /// Size of such a knock, sd in mm.
 const KNOCKED: f64 = 12.0;
 /// Bows that differ from their fellows by design, and by how much, sd in mm.
-const BOWS_DIFFER: (f64, f64) = (0.15, 8.0);
+const BOWS_DIFFER: (f64, f64) = (0.35, 8.0);
 
 /// Which readings a pattern is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -7,6 +7,7 @@
 use super::network::Sizes;
 use crate::bounds::{ABOVE_FLOOR, BODY_WIDTH, BOW_USUAL, HEADER_LEAST, POST_LEAST, UNDER_BOW};
 use crate::length::Length;
+use crate::profile::{Limited, Profile};
 
 /// A flat stretch, and over how much it fades at either end, mm.
 #[derive(Clone, Copy, Debug)]
@@ -46,8 +47,9 @@ fn mm(length: Option<Length>) -> f64 {
 
 impl Plausible {
     /// For a frame that is as it will stay (`prepared`) or not yet; `known` says
-    /// which sizes were read at all.
-    pub(super) fn new(prepared: bool, known: [bool; 4]) -> Self {
+    /// which sizes were read at all. A dealer's wider limit widens the flat stretch: who
+    /// sells such doors measures such openings. A narrower one is the rules' to say.
+    pub(super) fn new(prepared: bool, known: [bool; 4], profile: &Profile) -> Self {
         let inch = 25.4;
         let widest = mm(BODY_WIDTH.most) - 2.0 * mm(POST_LEAST.least);
         // A frame not yet prepared may have a header that is still to be built down.
@@ -63,14 +65,14 @@ impl Plausible {
             Stretch {
                 least: 57.0 * inch,
                 fades_below: 1.0 * inch,
-                most: 120.0 * inch,
-                fades_above: 1.0 * inch,
+                most: 115.0 * inch,
+                fades_above: 1.5 * inch,
             },
             Stretch {
                 least: header,
                 fades_below: 0.25 * inch,
-                most: 22.0 * inch,
-                fades_above: 0.5 * inch,
+                most: 18.0 * inch,
+                fades_above: 1.5 * inch,
             },
             Stretch {
                 least: mm(BOW_USUAL.least),
@@ -79,6 +81,17 @@ impl Plausible {
                 fades_above: 0.08 * inch,
             },
         ];
+        let limits = [Limited::Width, Limited::Height, Limited::Header, Limited::Bow];
+        let (mut stretches, built_in) = (stretches, Profile::default());
+        for (stretch, what) in stretches.iter_mut().zip(limits) {
+            let (ours, theirs) = (built_in.limit(what), profile.limit(what));
+            if theirs.least() < ours.least() {
+                stretch.least = stretch.least.min(mm(theirs.least()));
+            }
+            if theirs.most() > ours.most() {
+                stretch.most = stretch.most.max(mm(theirs.most()));
+            }
+        }
         let above_floor = Stretch {
             least: 0.0,
             fades_below: 1.0,
@@ -114,7 +127,7 @@ mod tests {
 
     #[test]
     fn usual_sizes_are_all_alike_and_unusual_ones_fade() {
-        let plausible = Plausible::new(true, [true; 4]);
+        let plausible = Plausible::new(true, [true; 4], &Profile::default());
         let flat = |w: f64, h: f64, t: f64, b: f64| plausible.log(&[w, h, t, b].map(|i| i * 25.4));
         assert!(flat(92.0, 101.0, 9.5, 1.25).abs() < 1e-9);
         assert!(flat(70.0, 72.0, 14.0, 0.75).abs() < 1e-9);
@@ -126,7 +139,7 @@ mod tests {
 
     #[test]
     fn what_was_not_read_is_not_judged() {
-        let plausible = Plausible::new(true, [true, false, true, true]);
+        let plausible = Plausible::new(true, [true, false, true, true], &Profile::default());
         assert_eq!(plausible.log(&[2336.0, 0.0, 240.0, 32.0]), 0.0);
     }
 }
