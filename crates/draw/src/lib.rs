@@ -15,6 +15,7 @@ mod detail;
 mod dimension;
 mod elevation;
 mod glyph;
+pub mod hang;
 mod hatch;
 mod number;
 mod order;

@@ -130,3 +130,32 @@ fn the_arrow_is_on_the_mark_of_a_reading_that_is_a_mark() {
         assert!(tape(sheet("t", unit), reading).contains("M140 34v"));
     }
 }
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(60) })]
+
+    /// Whatever door is hung under whatever roof, the picture stays whole.
+    #[test]
+    fn any_door_gives_whole_pictures(
+        inches in prop::array::uniform4(1_i64..140),
+        sixteenths in prop::array::uniform4(0_i64..400),
+        slope in 0.0_f64..20.0,
+        open in -0.5_f64..1.5,
+        tracks in prop::array::uniform2(prop::array::uniform3(-40_i64..40)),
+        forces in (1_i64..400, -8.0_f64..8.0),
+        unit in unit(),
+    ) {
+        let sheet = sheet("any", unit);
+        let [height, header, panel, radius] = inches;
+        let [rise, offset, thickness, gap] = sixteenths.map(Length::from_sixteenths);
+        let mut room = support::hang::room(height.max(24), header, slope);
+        room.panel = Length::from_inches(panel.clamp(3, 24));
+        room.radius = Length::from_inches(radius);
+        (room.rise, room.offset, room.thickness, room.gap) = (rise, offset, thickness, gap);
+        stays_inside(&support::hang::side(sheet, &room, open), "any")?;
+        let [left, right] = tracks;
+        stays_inside(&support::hang::tracks(sheet, left, right), "any")?;
+        let (kg, more) = forces;
+        stays_inside(&support::hang::forces(sheet, kg, more), "any")?;
+    }
+}

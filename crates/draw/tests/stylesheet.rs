@@ -7,9 +7,11 @@ mod support;
 use std::collections::BTreeSet;
 use support::look::{look, type_of};
 
+/// The sheet of every page, and that of the pictures of a door being hung.
 fn css() -> String {
-    let path = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../web/style/drawing.css");
-    let css = std::fs::read_to_string(path).unwrap();
+    let folder = std::path::Path::new(env!("CARGO_MANIFEST_DIR")).join("../../web/style");
+    let read = |name| std::fs::read_to_string(folder.join(name)).unwrap();
+    let css = ["drawing-hang.css", "drawing.css"].map(read).concat();
     // Without comments.
     css.split("/*").map(|part| part.split_once("*/").map_or(part, |(_, rest)| rest)).collect()
 }

@@ -22,6 +22,7 @@ mod find;
 pub mod json;
 #[cfg(feature = "qr")]
 pub mod qr;
+pub mod record;
 pub mod say;
 pub mod share;
 mod url;

@@ -13,12 +13,16 @@ use crate::{EncodeError, encode};
 /// # Errors
 /// When the order cannot be written as a payload.
 pub fn url(base: &str, order: &Order) -> Result<String, EncodeError> {
-    let payload = encode(order)?;
+    Ok(at(base, &encode(order)?))
+}
+
+/// The address of `payload` in the page at `base`.
+pub(crate) fn at(base: &str, payload: &str) -> String {
     let base = base.split('#').next().unwrap_or_default();
     // A last part with neither file name nor query is a folder.
     let path = base.split_once("://").map_or(base, |(_, rest)| rest);
     let last = path.rsplit('/').next().unwrap_or_default();
     let host_only = !path.contains('/');
     let folder = !last.is_empty() && (host_only || !last.contains('.')) && !base.contains('?');
-    Ok([base, if folder { "/" } else { "" }, "#", &payload].concat())
+    [base, if folder { "/" } else { "" }, "#", payload].concat()
 }

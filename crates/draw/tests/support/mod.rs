@@ -4,6 +4,7 @@
 #![allow(dead_code, unreachable_pub, missing_docs)]
 #![allow(clippy::unwrap_used, clippy::panic, clippy::indexing_slicing)]
 
+pub mod hang;
 pub mod look;
 
 use hangtrue_core::order::{Number, Numbers};
@@ -172,6 +173,16 @@ pub fn goldens() -> Vec<(&'static str, String)> {
         side("section-sill-to-bow", &full, &[LoopSillToBow]),
         side("section-loops", &full, &[LoopSillToRoof, LoopSillToBow]),
         side("section-loop-mm", &metric, &[LoopSillToRoof]),
+        picture("hang-room-closed", &|sheet| hang::side(sheet, &hang::room(90, 9, 0.0), 0.0), inch),
+        picture("hang-room-half", &|sheet| hang::side(sheet, &hang::room(90, 9, 0.0), 0.5), inch),
+        picture("hang-room-open", &|sheet| hang::side(sheet, &hang::room(102, 12, 2.0), 1.0), mm),
+        picture("hang-room-struck", &|sheet| hang::side(sheet, &hang::room(72, 7, 1.0), 0.8), inch),
+        picture("hang-tracks-square", &|sheet| hang::tracks(sheet, [0; 3], [0; 3]), inch),
+        picture("hang-tracks-racked", &|sheet| hang::tracks(sheet, [0, 2, 4], [0, 2, 4]), inch),
+        picture("hang-tracks-wide", &|sheet| hang::tracks(sheet, [0, -4, -5], [3, 2, 6]), mm),
+        picture("hang-balance", &|sheet| hang::forces(sheet, 60, 0.0), inch),
+        picture("hang-balance-loose", &|sheet| hang::forces(sheet, 95, -1.5), mm),
+        picture("hang-balance-tight", &|sheet| hang::forces(sheet, 30, 1.0), inch),
         reading("tape-inch", inch, Length::from_sixteenths(92 * 16 + 3)),
         reading("tape-foot", inch, Length::from_sixteenths(95 * 16 + 14)),
         reading("tape-inch-in-mm", inch, Length::from_mm(2443)),

@@ -4,10 +4,11 @@
 //! change what a payload means; not even a spelling printed by [`reading`] may follow a
 //! change in `core`. A new field is a new version in a new folder.
 
+pub(crate) mod date;
 mod order;
-mod reading;
+pub(crate) mod reading;
 mod rules;
-mod text;
+pub(crate) mod text;
 
 pub(crate) use order::{read, write};
 

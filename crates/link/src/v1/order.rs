@@ -1,10 +1,10 @@
 //! The whole order, bit by bit, in the order of `SPEC.md`.
 
 use hangtrue_core::check::Verdict;
-use hangtrue_core::order::{Answer, Confirmed, Date, Order};
+use hangtrue_core::order::{Answer, Confirmed, Order};
 use hangtrue_core::{Spot, Survey, Unit};
 
-use super::{reading, rules, text};
+use super::{date, reading, rules, text};
 use crate::bits::{Reader, Short, Writer};
 use crate::error::EncodeError;
 
@@ -35,8 +35,6 @@ const SPOT_BITS: u32 = 5;
 const LANGUAGES: [&str; 3] = ["en", "es", "fr"];
 const LANGUAGE_AS_TEXT: u32 = 3;
 
-const FIRST_YEAR: u16 = 2000;
-
 fn count(n: usize) -> u32 {
     u32::try_from(n).unwrap_or(u32::MAX)
 }
@@ -51,7 +49,7 @@ pub(crate) fn write(order: &Order) -> Result<Vec<u8>, EncodeError> {
         text::write(&order.language, &mut out);
     }
     if let Some(date) = order.date {
-        write_date(date, &mut out)?;
+        date::write(date, &mut out)?;
     }
     if !order.confirmed.is_empty() {
         out.number(count(order.confirmed.len()));
@@ -131,18 +129,6 @@ fn readings(survey: &Survey, out: &mut Writer) {
     }
 }
 
-fn write_date(date: Date, out: &mut Writer) -> Result<(), EncodeError> {
-    let year = date.year.checked_sub(FIRST_YEAR).filter(|&year| year < 256);
-    let year = year.ok_or(EncodeError::Date)?;
-    if !(1..=12).contains(&date.month) || !(1..=31).contains(&date.day) {
-        return Err(EncodeError::Date);
-    }
-    out.put(u32::from(year), 8);
-    out.put(u32::from(date.month), 4);
-    out.put(u32::from(date.day), 5);
-    Ok(())
-}
-
 /// The order whose contents are `symbols`.
 ///
 /// Only what [`write()`] writes is read: the order is written again, and anything that
@@ -184,7 +170,7 @@ fn parse(from: &mut Reader<'_>) -> Result<Order, Short> {
         None => text::read(from)?,
     };
     if dated {
-        order.date = Some(parse_date(from)?);
+        order.date = Some(date::read(from)?);
     }
     if confirmed {
         for _ in 0..from.number()? {
@@ -236,11 +222,4 @@ fn parse_readings(survey: &mut Survey, from: &mut Reader<'_>) -> Result<(), Shor
         }
     }
     Ok(())
-}
-
-fn parse_date(from: &mut Reader<'_>) -> Result<Date, Short> {
-    let year = u16::try_from(from.take(8)?).map_err(|_| Short)?;
-    let month = u8::try_from(from.take(4)?).map_err(|_| Short)?;
-    let day = u8::try_from(from.take(5)?).map_err(|_| Short)?;
-    Ok(Date { year: FIRST_YEAR + year, month, day })
 }

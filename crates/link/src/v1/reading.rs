@@ -84,7 +84,7 @@ const EIGHTHS: [char; 8] = [' ', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
 const DECIMALS_MOST: u32 = 4;
 
 /// The form in force before the first reading.
-pub(super) const fn first_form(unit: Unit) -> u32 {
+pub(crate) const fn first_form(unit: Unit) -> u32 {
     match unit {
         Unit::Inch => 0,
         Unit::Millimetre => 18,
@@ -228,7 +228,7 @@ fn parts_in(text: &str, parts: u32, gap: &str) -> Option<u32> {
 }
 
 /// Writes `text`; `form` is the form in force and becomes the one that was used.
-pub(super) fn write(typed: &str, form: &mut u32, out: &mut Writer) {
+pub(crate) fn write(typed: &str, form: &mut u32, out: &mut Writer) {
     let spelled = |at: u32| {
         let form = FORMS.get(at as usize)?;
         form.number(typed).map(|(number, decimals)| (at, *form, number, decimals))
@@ -254,7 +254,7 @@ pub(super) fn write(typed: &str, form: &mut u32, out: &mut Writer) {
 }
 
 /// The counterpart of [`write`].
-pub(super) fn read(form: &mut u32, from: &mut Reader<'_>) -> Result<String, Short> {
+pub(crate) fn read(form: &mut u32, from: &mut Reader<'_>) -> Result<String, Short> {
     if from.flag()? {
         if from.flag()? {
             return text::read(from);

@@ -26,7 +26,7 @@ fn codes(text: &str) -> Option<Vec<u32>> {
 }
 
 /// Writes `text` the shorter way, in six bits when both are equal.
-pub(super) fn write(text: &str, out: &mut Writer) {
+pub(crate) fn write(text: &str, out: &mut Writer) {
     // `number` writes lengths to 2³² − 1; the envelope is full long before.
     let count = |n: usize| u32::try_from(n).unwrap_or(u32::MAX);
     let mut bytes = Writer::default();
@@ -50,7 +50,7 @@ pub(super) fn write(text: &str, out: &mut Writer) {
 }
 
 /// Reads a text; not UTF-8, or an upper-case mark before no letter, is refused.
-pub(super) fn read(from: &mut Reader<'_>) -> Result<String, Short> {
+pub(crate) fn read(from: &mut Reader<'_>) -> Result<String, Short> {
     let utf8 = from.flag()?;
     let count = from.number()?;
     if utf8 {
