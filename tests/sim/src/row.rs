@@ -142,7 +142,7 @@ impl Row {
 }
 
 /// `make` of every index below `count`, in order, by as many threads as there are cores.
-fn each<T: Send>(count: u64, make: impl Fn(u64) -> T + Sync) -> Vec<T> {
+pub fn each<T: Send>(count: u64, make: impl Fn(u64) -> T + Sync) -> Vec<T> {
     const AT_ONCE: u64 = 25;
     let next = AtomicU64::new(0);
     let all = Mutex::new(Vec::new());
