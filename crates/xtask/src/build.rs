@@ -9,7 +9,7 @@ use std::fs;
 use std::path::{Path, PathBuf};
 
 use anyhow::{Context as _, Result, anyhow};
-use wasm_bindgen_cli_support::Bindgen;
+use wasm_bindgen_cli_support::{Bindgen, Output};
 
 use crate::sh::{self, say};
 
@@ -38,22 +38,34 @@ pub(crate) fn module(package: &str) -> Result<Built> {
 /// # Errors
 /// When the target cannot be added, or the package does not compile.
 pub(crate) fn variant(package: &str, feature: Option<&str>, name: &str) -> Result<Built> {
+    let output = &mut bound(package, feature, name, false)?;
+    let wasm = output.wasm_mut().emit_wasm();
+    let wasm_name = format!("{name}_bg.wasm");
+    Ok(Built { wasm_name, wasm, glue: output.js().to_owned() })
+}
+
+/// The module alone, with the names of its functions left in.
+///
+/// # Errors
+/// When the target cannot be added, or the package does not compile.
+pub(crate) fn named(package: &str, feature: Option<&str>) -> Result<Vec<u8>> {
+    Ok(bound(package, feature, "named", true)?.wasm_mut().emit_wasm())
+}
+
+fn bound(package: &str, feature: Option<&str>, name: &str, names: bool) -> Result<Output> {
     add_target()?;
     let module = compile(package, feature)?;
     say!("binding {}", module.file_name().unwrap_or_default().to_string_lossy());
-    let mut output = Bindgen::new()
+    Bindgen::new()
         .input_path(&module)
         .out_name(name)
         .web(true)?
         .typescript(false)
-        .remove_name_section(true)
+        .remove_name_section(!names)
         .remove_producers_section(true)
         // Without it `init()` called with no argument does nothing, and says nothing.
         .omit_default_module_path(false)
-        .generate_output()?;
-    let wasm = output.wasm_mut().emit_wasm();
-    let wasm_name = format!("{name}_bg.wasm");
-    Ok(Built { wasm_name, wasm, glue: output.js().to_owned() })
+        .generate_output()
 }
 
 fn add_target() -> Result<()> {

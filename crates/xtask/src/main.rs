@@ -13,6 +13,7 @@ mod site;
 mod size;
 mod style;
 mod test;
+mod weight;
 
 const USAGE: &str = "\
 usage: cargo xtask COMMAND
@@ -23,7 +24,8 @@ usage: cargo xtask COMMAND
   eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
                     the judge on invented surveys, by seed, beside simpler checks
   dist              write the static site to dist/
-  size              gzip sizes of dist/, held to the budget";
+  size              gzip sizes of dist/, held to the budget
+  weight [FEATURE]  what the bytes of the module are, by crate and by function";
 
 fn main() -> ExitCode {
     let words: Vec<String> = env::args().skip(1).collect();
@@ -35,6 +37,7 @@ fn main() -> ExitCode {
         Some((&"eval", rest)) => eval::run(rest),
         Some((&"dist", rest)) => dist::run(rest),
         Some((&"size", rest)) => size::run(rest),
+        Some((&"weight", rest)) => weight::run(rest),
         _ => Err(anyhow::anyhow!("{USAGE}")),
     };
     match done {
