@@ -1,19 +1,35 @@
 //! The command line, as data.
 
+mod orders;
+
 use std::path::PathBuf;
 
 use clap::{Parser, Subcommand, ValueEnum};
-use hangtrue_core::check::Verdict;
+use clap_complete::Shell;
 
-/// Read tape readings and check rear-door orders on the command line.
+pub(crate) use orders::{Assigned, Check, Code, Compare, Format, Link, Open, Tables};
+
+const EXIT_CODES: &str = "\
+Exit codes:
+  0  everything was read, and nothing stands against it
+  1  the answer is no: an order or profile was refused, two orders differ, what was
+     heard does not agree, or --fail-on says so
+  2  a file could not be read, or the command line was not understood";
+
+/// Read tape readings, and check, open, compare and send rear-door orders.
 ///
-/// JSON, one object a line, when the output is a pipe or a file; a table on a terminal.
+/// A table on a terminal; JSON, one object a line, in a pipe or a file.
 #[derive(Debug, Parser)]
-#[command(name = "hangtrue", version)]
+#[command(name = "hangtrue", version, after_help = EXIT_CODES, max_term_width = 100)]
 pub(crate) struct Args {
     /// How to write the answers.
     #[arg(long, value_enum, global = true, default_value_t, value_name = "FORM")]
+    #[arg(help_heading = "Answers")]
     pub(crate) output: Output,
+    /// Whether a table has color; `auto` heeds NO_COLOR.
+    #[arg(long, value_enum, global = true, default_value_t, value_name = "WHEN")]
+    #[arg(help_heading = "Answers")]
+    pub(crate) color: Color,
     #[command(subcommand)]
     pub(crate) command: Command,
 }
@@ -30,11 +46,29 @@ pub(crate) enum Output {
     Json,
 }
 
+/// When a table has color.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, ValueEnum)]
+pub(crate) enum Color {
+    /// On a terminal that shows it, unless NO_COLOR is set.
+    #[default]
+    Auto,
+    /// Always.
+    Always,
+    /// Never.
+    Never,
+}
+
 #[derive(Debug, Subcommand)]
 pub(crate) enum Command {
     Read(Read),
     Check(Check),
+    Link(Link),
+    Open(Open),
+    Code(Code),
+    Compare(Compare),
     Profile(Profile),
+    Completion(Completion),
+    Man(Man),
 }
 
 /// Read readings of a tape from standard input, one a line.
@@ -43,24 +77,6 @@ pub(crate) struct Read {
     /// What a bare number is: inches or millimetres.
     #[arg(long, value_enum, default_value_t)]
     pub(crate) unit: Unit,
-}
-
-/// Check surveys, one JSON object a line.
-///
-/// Exit code 0 when everything was read, whatever was found; 1 when --fail-on says
-/// so; 2 when a file could not be read or the command line is not understood.
-#[derive(Debug, clap::Args)]
-pub(crate) struct Check {
-    /// Files of surveys; standard input when there is none, or for `-`.
-    #[arg(value_name = "FILE")]
-    pub(crate) files: Vec<PathBuf>,
-    /// Check by the rules of a dealer's profile in place of the built-in ones.
-    #[arg(long, value_name = "FILE")]
-    pub(crate) profile: Option<PathBuf>,
-    /// Exit with code 1 when a survey comes to this verdict or a worse one, or when
-    /// a line is not a survey.
-    #[arg(long, value_enum, value_name = "VERDICT")]
-    pub(crate) fail_on: Option<FailOn>,
 }
 
 /// Check dealers' profiles, and say what is wrong with them, and where.
@@ -72,6 +88,21 @@ pub(crate) struct Profile {
     /// Files of profiles.
     #[arg(value_name = "FILE", required = true)]
     pub(crate) files: Vec<PathBuf>,
+}
+
+/// Write the completion script of a shell to standard output.
+#[derive(Debug, clap::Args)]
+pub(crate) struct Completion {
+    /// Which shell.
+    #[arg(value_enum)]
+    pub(crate) shell: Shell,
+}
+
+/// Write the manual page of the command, or of one of its commands, to standard output.
+#[derive(Debug, clap::Args)]
+pub(crate) struct Man {
+    /// The command that the page is about, such as `check`.
+    pub(crate) command: Option<String>,
 }
 
 /// A unit.
@@ -89,24 +120,6 @@ impl From<Unit> for hangtrue_core::Unit {
         match unit {
             Unit::In => Self::Inch,
             Unit::Mm => Self::Millimetre,
-        }
-    }
-}
-
-/// From which verdict on a run has failed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, ValueEnum)]
-pub(crate) enum FailOn {
-    /// A recheck or a stop.
-    Recheck,
-    /// A stop.
-    Stop,
-}
-
-impl From<FailOn> for Verdict {
-    fn from(fail_on: FailOn) -> Self {
-        match fail_on {
-            FailOn::Recheck => Self::Recheck,
-            FailOn::Stop => Self::Stop,
         }
     }
 }

@@ -1,10 +1,7 @@
 //! Input, a line at a time, in memory that does not grow with the input.
 
-use std::fs::File;
-use std::io::{self, BufRead, BufReader, Read as _};
-use std::path::Path;
-
-use anyhow::Context as _;
+use std::borrow::Cow;
+use std::io::{self, BufRead, Read as _};
 
 /// The longest line that is read: a survey has some hundred bytes.
 pub(crate) const LONGEST: usize = 1 << 20;
@@ -15,47 +12,42 @@ const SHOWN: usize = 60;
 /// A line, or what is known of one that is too long.
 pub(crate) enum Line<'a> {
     /// The line without its end.
-    Whole(&'a str),
+    Whole(Cow<'a, str>),
     /// The beginning of one longer than [`LONGEST`]; the rest was read past.
-    TooLong(&'a str),
+    TooLong(Cow<'a, str>),
 }
 
-/// Gives `each` every line of `path`, or of standard input for `-`, with its
-/// number from 1. Bytes that are not UTF-8 are replaced.
-pub(crate) fn of_file(
-    path: &Path,
-    each: &mut dyn FnMut(u64, Line<'_>) -> anyhow::Result<()>,
-) -> anyhow::Result<()> {
-    if path.as_os_str() == "-" {
-        return of(&mut io::stdin().lock(), each).context("reading standard input");
+/// The lines of an input, one at a time.
+pub(crate) struct Lines<R> {
+    input: R,
+    number: u64,
+    bytes: Vec<u8>,
+}
+
+impl<R: BufRead> Lines<R> {
+    pub(crate) const fn new(input: R) -> Self {
+        Self { input, number: 0, bytes: Vec::new() }
     }
-    let file = File::open(path).with_context(|| format!("opening {}", path.display()))?;
-    of(&mut BufReader::with_capacity(1 << 16, file), each)
-        .with_context(|| format!("reading {}", path.display()))
-}
 
-fn of(
-    input: &mut dyn BufRead,
-    each: &mut dyn FnMut(u64, Line<'_>) -> anyhow::Result<()>,
-) -> anyhow::Result<()> {
-    let mut bytes = Vec::new();
-    for number in 1.. {
-        bytes.clear();
+    /// The next line with its number from 1; [`None`] at the end. Bytes that are not
+    /// UTF-8 are replaced.
+    pub(crate) fn next(&mut self) -> io::Result<Option<(u64, Line<'_>)>> {
+        self.bytes.clear();
         let most = LONGEST as u64 + 1;
-        if (&mut *input).take(most).read_until(b'\n', &mut bytes)? == 0 {
-            break;
+        if self.input.by_ref().take(most).read_until(b'\n', &mut self.bytes)? == 0 {
+            return Ok(None);
         }
-        let ended = bytes.last() == Some(&b'\n');
-        if !ended && bytes.len() > LONGEST {
-            skip_line(input)?;
-            bytes.truncate(SHOWN);
-            each(number, Line::TooLong(&String::from_utf8_lossy(&bytes)))?;
-            continue;
+        self.number += 1;
+        let ended = self.bytes.last() == Some(&b'\n');
+        if !ended && self.bytes.len() > LONGEST {
+            skip_line(&mut self.input)?;
+            self.bytes.truncate(SHOWN);
+            return Ok(Some((self.number, Line::TooLong(String::from_utf8_lossy(&self.bytes)))));
         }
-        let line = String::from_utf8_lossy(&bytes);
-        each(number, Line::Whole(line.trim_end_matches(['\n', '\r'])))?;
+        let end = self.bytes.iter().rposition(|byte| !matches!(byte, b'\n' | b'\r'));
+        self.bytes.truncate(end.map_or(0, |at| at + 1));
+        Ok(Some((self.number, Line::Whole(String::from_utf8_lossy(&self.bytes)))))
     }
-    Ok(())
 }
 
 fn skip_line(input: &mut dyn BufRead) -> io::Result<()> {
@@ -76,21 +68,19 @@ fn skip_line(input: &mut dyn BufRead) -> io::Result<()> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use std::io::BufReader;
 
     fn all(bytes: &[u8]) -> Vec<(u64, Option<String>)> {
-        let mut lines = Vec::new();
-        of(&mut BufReader::with_capacity(7, bytes), &mut |number, line| {
-            lines.push((
-                number,
-                match line {
-                    Line::Whole(text) => Some(text.to_owned()),
-                    Line::TooLong(_) => None,
-                },
-            ));
-            Ok(())
-        })
-        .unwrap();
-        lines
+        let mut lines = Lines::new(BufReader::with_capacity(7, bytes));
+        let mut all = Vec::new();
+        while let Some((number, line)) = lines.next().unwrap() {
+            let whole = match line {
+                Line::Whole(text) => Some(text.into_owned()),
+                Line::TooLong(_) => None,
+            };
+            all.push((number, whole));
+        }
+        all
     }
 
     #[test]

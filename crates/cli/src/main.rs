@@ -2,9 +2,15 @@
 
 mod args;
 mod command;
+mod input;
+mod jobs;
 mod lines;
 mod out;
+mod progress;
+mod rules;
+mod style;
 mod table;
+mod words;
 
 use std::process::ExitCode;
 

@@ -1,26 +1,35 @@
 //! Output: JSON lines or a table, through one buffer.
 
-use std::io::{self, BufWriter, IsTerminal as _, StdoutLock, Write as _};
+use std::io::{self, BufWriter, IsTerminal as _, Write};
 
+use anstream::{AutoStream, ColorChoice};
 use serde::Serialize;
 
-use crate::args::Output;
+use crate::args::{Color, Output};
 use crate::table::Table;
 
 /// Where answers go.
 pub(crate) struct Out {
-    stdout: BufWriter<StdoutLock<'static>>,
+    stdout: BufWriter<Box<dyn Write>>,
     table: bool,
 }
 
 impl Out {
-    pub(crate) fn new(output: Output) -> Self {
+    pub(crate) fn new(output: Output, color: Color) -> Self {
         let stdout = io::stdout().lock();
         let table = match output {
             Output::Auto => stdout.is_terminal(),
             Output::Table => true,
             Output::Json => false,
         };
+        let choice = match color {
+            Color::Auto => ColorChoice::Auto,
+            Color::Always => ColorChoice::Always,
+            Color::Never => ColorChoice::Never,
+        };
+        // Only a table has color to take out.
+        let stdout: Box<dyn Write> =
+            if table { Box::new(AutoStream::new(stdout, choice)) } else { Box::new(stdout) };
         Self { stdout: BufWriter::with_capacity(1 << 16, stdout), table }
     }
 
@@ -36,7 +45,13 @@ impl Out {
         Ok(())
     }
 
-    /// The rows that `table` has room-widths for.
+    /// Text as it is.
+    pub(crate) fn text(&mut self, text: &str) -> anyhow::Result<()> {
+        self.stdout.write_all(text.as_bytes())?;
+        Ok(())
+    }
+
+    /// The rows that `table` holds; shown at once.
     pub(crate) fn rows(&mut self, table: &mut Table) -> anyhow::Result<()> {
         table.write(&mut self.stdout)?;
         self.stdout.flush()?;

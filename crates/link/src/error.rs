@@ -44,6 +44,24 @@ pub enum LinkError {
     Contents,
 }
 
+impl LinkError {
+    /// Its name in files.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::NotFound => "no-link",
+            Self::TooLong { .. } => "too-long",
+            Self::Letter { .. } => "wrong-letter",
+            Self::TooShort => "too-short",
+            Self::Cut { .. } => "cut",
+            Self::Grown { .. } => "grown",
+            Self::Changed => "changed",
+            Self::Newer { .. } => "newer-version",
+            Self::Contents => "no-order",
+        }
+    }
+}
+
 /// Why an order cannot be written as a link.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum EncodeError {
@@ -54,4 +72,15 @@ pub enum EncodeError {
     },
     /// The date is outside 2000-01-01 to 2255-12-31, or not a day.
     Date,
+}
+
+impl EncodeError {
+    /// Its name in files.
+    #[must_use]
+    pub const fn code(self) -> &'static str {
+        match self {
+            Self::TooLong { .. } => "too-long",
+            Self::Date => "not-a-date",
+        }
+    }
 }

@@ -1,100 +1,288 @@
-//! `hangtrue check`: surveys in, answers out, one a line.
+//! `hangtrue check`: orders in, answers out, in their order.
 
-use std::path::{Path, PathBuf};
+use std::path::PathBuf;
 use std::process::ExitCode;
 
-use hangtrue_core::check;
-use hangtrue_core::check::Verdict;
-use hangtrue_core::profile::Profile;
-use hangtrue_core::say::{Language, Speaker};
-use hangtrue_link::json::{self, Answer, Fault, FileError, Id, Refusal, Request};
+use hangtrue_core::check::{Report, Verdict};
+use hangtrue_core::order::Order;
+use hangtrue_core::say::Speaker;
+use hangtrue_link::csv::{self, ANSWER_COLUMNS, Row, Sheet, Source};
+use hangtrue_link::json::{Answer, Id};
+use serde::Serialize;
 
+use super::{Numbered, exit, refusal};
 use crate::args;
-use crate::lines::{self, Line};
+use crate::input::{Content, Input, Item, Piece, Reader, Wrong};
+use crate::jobs::Jobs;
 use crate::out::Out;
-use crate::table::Table;
+use crate::progress::Progress;
+use crate::rules::{Rules, speaker};
+use crate::style::{REFUSED, of};
+use crate::table::{Cell, Table};
 
 pub(crate) fn run(args: args::Check, out: &mut Out) -> anyhow::Result<ExitCode> {
     let fail_on = args.fail_on.map(Verdict::from);
     let stdin = [PathBuf::from("-")];
     let files = if args.files.is_empty() { &stdin[..] } else { &args.files };
-    let profile = match &args.profile {
-        Some(file) => super::profile::rules(file)?,
-        None => Profile::default(),
+    let rules = Rules::of(args.profile.as_deref())?;
+    let jobs = Jobs::new(args.jobs)?;
+    let form = match (args.csv, out.is_table()) {
+        (true, _) => Form::Csv,
+        (false, true) => Form::Table,
+        (false, false) => Form::Json,
     };
-    // The door line and the answers come with an order; a survey has neither.
-    let profile = profile.chosen(&[]);
     let mut table =
         Table::new(["id", "verdict", "width", "height", "header", "bow", "first finding"]);
-    let mut failed = false;
+    let mut counts = Counts::default();
+    if form == Form::Csv {
+        out.text(&csv::line(&ANSWER_COLUMNS))?;
+    }
     for file in files {
-        lines::of_file(Path::new(file), &mut |_, line| {
-            let Some(request) = request(line) else { return Ok(()) };
-            let verdict = match request {
-                Ok(Request { id, survey }) => {
-                    let report = check(&survey, &profile);
-                    let speaker = Speaker { unit: survey.unit, ..Speaker::default() };
-                    let answer = Answer::new(id, &report, speaker);
-                    if !out.is_table() {
-                        out.json(&answer)?;
-                    } else if table.push(row(answer)) {
-                        out.rows(&mut table)?;
-                    }
-                    Some(report.verdict)
-                }
-                Err((id, error)) => {
-                    let refusal = Refusal::new(id, &error, Language::English);
-                    if !out.is_table() {
-                        out.json(&refusal)?;
-                    } else if table.push(refused(&refusal)) {
-                        out.rows(&mut table)?;
-                    }
-                    None
-                }
-            };
-            if let Some(fail_on) = fail_on {
-                failed |= verdict.is_none_or(|verdict| verdict >= fail_on);
+        let mut input = Input::open(file, &args.tables)?;
+        if args.columns {
+            tell_columns(&input, out)?;
+            continue;
+        }
+        let mut progress = Progress::new(input.length);
+        loop {
+            let batch = input.batch()?;
+            if batch.is_empty() {
+                break;
             }
-            Ok(())
-        })?;
+            let told = jobs.map(&batch, |piece| tell(piece, &input.reader, &rules, form));
+            for (piece, told) in batch.iter().zip(told) {
+                for Told { verdict, text } in told {
+                    counts.add(verdict);
+                    match text {
+                        Text::Line(line) => out.text(&line)?,
+                        Text::Row(row) => {
+                            if table.push(*row) {
+                                out.rows(&mut table)?;
+                            }
+                        }
+                    }
+                }
+                progress.advance(piece.bytes(), counts.all());
+            }
+        }
+        progress.finish();
     }
-    if out.is_table() {
+    if form == Form::Table && !args.columns {
         out.rows(&mut table)?;
+        if counts.all() > 1 {
+            out.text(&counts.line())?;
+        }
     }
-    Ok(if failed { ExitCode::from(1) } else { ExitCode::SUCCESS })
+    Ok(exit(fail_on.is_some_and(|fail_on| counts.reach(fail_on))))
 }
 
-/// What a line holds; nothing for a blank line.
-fn request(line: Line<'_>) -> Option<Result<Request, (Id, FileError)>> {
-    match line {
-        Line::Whole(text) if text.trim().is_empty() => None,
-        Line::Whole(text) => Some(json::parse(text)),
-        Line::TooLong(_) => {
-            let fault = Fault::TooLong { most: lines::LONGEST };
-            Some(Err((Id::None, FileError::new(String::new(), fault))))
+/// How the answers are written.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Form {
+    Table,
+    Json,
+    Csv,
+}
+
+/// What is said of one item, ready to be written.
+struct Told {
+    /// [`None`] where it is no order.
+    verdict: Option<Verdict>,
+    text: Text,
+}
+
+enum Text {
+    Line(String),
+    Row(Box<[Cell; 7]>),
+}
+
+/// Everything that a piece of the input comes to; on any processor.
+fn tell(piece: &Piece, reader: &Reader, rules: &Rules, form: Form) -> Vec<Told> {
+    let items = reader.items(piece).into_iter();
+    items
+        .map(|item| {
+            let line = reader.is_numbered().then_some(item.line);
+            match form {
+                Form::Json => json(item, line, rules),
+                Form::Table => row(item, rules),
+                Form::Csv => record(item, rules),
+            }
+        })
+        .collect()
+}
+
+fn json(item: Item, line: Option<u64>, rules: &Rules) -> Told {
+    match item.content {
+        Ok(content) => {
+            let report = rules.report(&content);
+            let answer = Answer::new(item.id, &report, speaker(&content));
+            Told { verdict: Some(report.verdict), text: Text::Line(json_line(line, &answer)) }
+        }
+        Err(wrong) => {
+            let refusal = refusal(item.id, wrong);
+            Told { verdict: None, text: Text::Line(json_line(line, &refusal)) }
         }
     }
 }
 
-fn row(answer: Answer) -> [String; 7] {
-    let text = |value: Option<json::Value>| value.map_or_else(|| "—".to_owned(), |v| v.text);
-    let order = answer.order;
-    [
-        answer.id.text(),
-        answer.verdict.to_owned(),
-        text(order.width),
-        text(order.height),
-        text(order.header),
-        text(order.bow),
-        answer.findings.into_iter().next().map_or_else(String::new, |finding| finding.message),
-    ]
+fn json_line(line: Option<u64>, answer: &impl Serialize) -> String {
+    let text = match line {
+        None => serde_json::to_string(answer),
+        Some(line) => serde_json::to_string(&Numbered { line, answer }),
+    };
+    // Texts, numbers and lists: there is nothing among them that JSON cannot write.
+    text.unwrap_or_default() + "\n"
 }
 
-fn refused(refusal: &Refusal) -> [String; 7] {
-    let mut row = [const { String::new() }; 7];
-    let [id, verdict, .., finding] = &mut row;
-    *id = refusal.id.text();
-    "not a survey".clone_into(verdict);
-    refusal.message().clone_into(finding);
-    row
+fn row(item: Item, rules: &Rules) -> Told {
+    let name = Cell::from(item.name());
+    match item.content {
+        Ok(content) => {
+            let report = rules.report(&content);
+            let answer = Answer::new(Id::None, &report, speaker(&content));
+            let value = |value: Option<hangtrue_link::json::Value>| {
+                value.map_or_else(|| Cell::from("—"), |value| Cell::from(value.text))
+            };
+            let numbers = answer.order;
+            let first = answer.findings.into_iter().next().map(|finding| finding.message);
+            let row = [
+                name,
+                Cell::new(answer.verdict, of(report.verdict)),
+                value(numbers.width),
+                value(numbers.height),
+                value(numbers.header),
+                value(numbers.bow),
+                first.unwrap_or_default().into(),
+            ];
+            Told { verdict: Some(report.verdict), text: Text::Row(Box::new(row)) }
+        }
+        Err(wrong) => {
+            let mut row = [const { String::new() }; 7].map(Cell::from);
+            let [id, verdict, .., finding] = &mut row;
+            *id = name;
+            *verdict = Cell::new("not an order", REFUSED);
+            *finding = wrong.message.into();
+            Told { verdict: None, text: Text::Row(Box::new(row)) }
+        }
+    }
+}
+
+fn record(item: Item, rules: &Rules) -> Told {
+    let line = usize::try_from(item.line).unwrap_or(usize::MAX);
+    let (cells, verdict) = match item.content {
+        Ok(content) => {
+            let report = rules.report(&content);
+            let Content { order, .. } = content;
+            (answered(line, item.id.text(), order, &report), Some(report.verdict))
+        }
+        Err(wrong) => (unread(line, item.id.text(), wrong), None),
+    };
+    Told { verdict, text: Text::Line(csv::line(&cells)) }
+}
+
+fn answered(line: usize, id: String, order: Order, report: &Report) -> [String; 15] {
+    let speaker = Speaker { unit: order.survey.unit, ..Speaker::default() };
+    let row = Row { line, id, source: Source::Cells, order: Ok(order) };
+    csv::answer(&row, Some(report), speaker)
+}
+
+/// As [`csv::answer`] writes a row that is no order, whatever it was read from.
+fn unread(line: usize, id: String, wrong: Wrong) -> [String; 15] {
+    let mut cells = [const { String::new() }; 15];
+    for (name, text) in [
+        ("line", line.to_string()),
+        ("id", id),
+        ("verdict", "unread".to_owned()),
+        ("says", wrong.message),
+    ] {
+        let at = ANSWER_COLUMNS.iter().position(|column| *column == name);
+        if let Some(cell) = at.and_then(|at| cells.get_mut(at)) {
+            *cell = text;
+        }
+    }
+    cells
+}
+
+/// How many came to what.
+#[derive(Default)]
+struct Counts {
+    clear: u64,
+    recheck: u64,
+    stop: u64,
+    unread: u64,
+}
+
+impl Counts {
+    const fn add(&mut self, verdict: Option<Verdict>) {
+        let count = match verdict {
+            Some(Verdict::Clear) => &mut self.clear,
+            Some(Verdict::Recheck) => &mut self.recheck,
+            Some(Verdict::Stop) => &mut self.stop,
+            None => &mut self.unread,
+        };
+        *count += 1;
+    }
+
+    const fn all(&self) -> u64 {
+        self.clear + self.recheck + self.stop + self.unread
+    }
+
+    /// Whether something came to `verdict` or worse, or is no order.
+    fn reach(&self, verdict: Verdict) -> bool {
+        let recheck = verdict <= Verdict::Recheck && self.recheck > 0;
+        let clear = verdict == Verdict::Clear && self.clear > 0;
+        clear || recheck || self.stop > 0 || self.unread > 0
+    }
+
+    fn line(&self) -> String {
+        let mut line = format!(
+            "\n{} checked: {} clear, {} recheck, {} stop",
+            self.all(),
+            self.clear,
+            self.recheck,
+            self.stop
+        );
+        if self.unread > 0 {
+            line.push_str(&format!(", {} not an order", self.unread));
+        }
+        line + "\n"
+    }
+}
+
+/// What a column of a table is taken for.
+#[derive(Serialize)]
+struct Taken<'a> {
+    column: usize,
+    name: &'a str,
+    what: String,
+    unit: Option<&'static str>,
+}
+
+fn tell_columns(input: &Input, out: &mut Out) -> anyhow::Result<()> {
+    let Some(sheet) = input.reader.sheet() else {
+        anyhow::bail!("{} is no table: only a table has columns", input.name)
+    };
+    let mut table = Table::new(["column", "name", "is taken for", "unit"]);
+    for taken in taken(sheet) {
+        if !out.is_table() {
+            out.json(&taken)?;
+            continue;
+        }
+        let Taken { column, name, what, unit } = taken;
+        let column = column.to_string();
+        table.push([column.into(), name.into(), what.into(), unit.unwrap_or_default().into()]);
+    }
+    if out.is_table() {
+        out.rows(&mut table)?;
+    }
+    Ok(())
+}
+
+fn taken(sheet: &Sheet) -> impl Iterator<Item = Taken<'_>> {
+    sheet.names.iter().zip(&sheet.columns).enumerate().map(|(at, (name, column))| {
+        let reading = matches!(column.what, csv::What::Reading(_));
+        let measure = column.measure.unwrap_or_else(|| sheet.unit.into());
+        let unit = reading.then(|| measure.symbol());
+        Taken { column: at + 1, name, what: column.what.key(), unit }
+    })
 }

@@ -5,6 +5,7 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use anyhow::{Context as _, bail};
+use hangtrue_core::check::Verdict;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::Language;
 use hangtrue_link::json::profile::{MOST, parse};
@@ -13,7 +14,8 @@ use serde::Serialize;
 
 use crate::args;
 use crate::out::Out;
-use crate::table::Table;
+use crate::style::{REFUSED, of};
+use crate::table::{Cell, Table};
 
 /// What is said of one file.
 #[derive(Serialize)]
@@ -66,7 +68,7 @@ pub(crate) fn run(args: args::Profile, out: &mut Out) -> anyhow::Result<ExitCode
 }
 
 /// The rules in `file`, for the commands that check by them.
-pub(super) fn rules(file: &Path) -> anyhow::Result<Profile> {
+pub(crate) fn rules(file: &Path) -> anyhow::Result<Profile> {
     parse(&text(file)?).map_err(|error| {
         let message = say::profile(Language::English, &error);
         anyhow::anyhow!("{} is refused: {message}", file.display())
@@ -94,19 +96,20 @@ fn summary(profile: Profile) -> Summary {
     }
 }
 
-fn row(told: Told) -> [String; 7] {
+fn row(told: Told) -> [Cell; 7] {
     let Told { file, profile, error } = told;
     let Some(profile) = profile else {
-        let mut row = [const { String::new() }; 7];
+        let mut row = [const { String::new() }; 7].map(Cell::from);
         let [first, .., what] = &mut row;
-        *first = file;
-        *what = error.map(|error| error.message).unwrap_or_default();
+        *first = file.into();
+        *what = Cell::new(error.map(|error| error.message).unwrap_or_default(), REFUSED);
         return row;
     };
     let Summary { name, revision, limits, doors, questions } = profile;
-    let count = |count: usize| count.to_string();
+    let count = |count: usize| Cell::from(count.to_string());
     let (limits, doors, questions) = (count(limits), count(doors), count(questions));
-    [file, name, revision.to_string(), limits, doors, questions, "can be used".to_owned()]
+    let fine = Cell::new("can be used", of(Verdict::Clear));
+    [file.into(), name.into(), revision.to_string().into(), limits, doors, questions, fine]
 }
 
 /// The text of `file`, as far as a profile is read and one byte more: what is larger is

@@ -5,6 +5,7 @@
 use std::io::{BufRead as _, BufReader, Write as _};
 use std::path::{Path, PathBuf};
 use std::process::{Child, Command, Stdio};
+use std::sync::atomic::{AtomicUsize, Ordering};
 
 /// What a run left behind.
 #[derive(Debug)]
@@ -23,9 +24,43 @@ pub(crate) fn demo(name: &str) -> String {
     root().join("demo/orders").join(name).display().to_string()
 }
 
+/// A file for one test, gone with it.
+pub(crate) struct Scratch(String);
+
+impl Scratch {
+    pub(crate) fn path(&self) -> &str {
+        &self.0
+    }
+}
+
+impl Drop for Scratch {
+    fn drop(&mut self) {
+        let _ = std::fs::remove_file(&self.0);
+    }
+}
+
+/// A file that ends with `name` and holds `text`.
+pub(crate) fn scratch(name: &str, text: &str) -> Scratch {
+    static COUNT: AtomicUsize = AtomicUsize::new(0);
+    let count = COUNT.fetch_add(1, Ordering::Relaxed);
+    let name = format!("hangtrue-{}-{count}-{name}", std::process::id());
+    let path = std::env::temp_dir().join(name);
+    std::fs::write(&path, text).unwrap();
+    Scratch(path.display().to_string())
+}
+
+/// JSON lines as values.
+pub(crate) fn lines(out: &str) -> Vec<serde_json::Value> {
+    out.lines().map(|line| serde_json::from_str(line).unwrap()).collect()
+}
+
 fn start(args: &[&str]) -> Child {
     Command::new(env!("CARGO_BIN_EXE_hangtrue"))
         .args(args)
+        // The goldens are those of a machine that says nothing of itself.
+        .env_remove("COLUMNS")
+        .env_remove("NO_COLOR")
+        .env_remove("CLICOLOR_FORCE")
         .stdin(Stdio::piped())
         .stdout(Stdio::piped())
         .stderr(Stdio::piped())

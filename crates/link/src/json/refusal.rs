@@ -26,8 +26,12 @@ impl Refusal {
     #[must_use]
     pub fn new(id: Id, error: &FileError, language: Language) -> Self {
         let message = crate::say::file(language, error);
-        let error = Told { code: error.fault.code(), place: error.place.clone(), message };
-        Self { id, error }
+        Self::in_words(id, error.fault.code(), error.place.clone(), message)
+    }
+    /// A refusal that is in words already: of a link, of a row of a table.
+    #[must_use]
+    pub const fn in_words(id: Id, code: &'static str, place: String, message: String) -> Self {
+        Self { id, error: Told { code, place, message } }
     }
     /// What is wrong, in words.
     #[must_use]

@@ -50,6 +50,14 @@ pub fn file(language: Language, error: &crate::json::FileError) -> String {
     }
 }
 
+/// What is wrong with a file that holds one order or survey, and where.
+#[must_use]
+pub fn whole_file(language: Language, error: &crate::json::FileError) -> String {
+    match language {
+        Language::English => en::file::say_whole(error),
+    }
+}
+
 /// What is wrong with a profile, and where.
 #[must_use]
 pub fn profile(language: Language, error: &crate::json::FileError) -> String {

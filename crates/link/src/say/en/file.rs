@@ -17,6 +17,18 @@ pub(crate) fn say(error: &FileError) -> String {
     }
 }
 
+/// Of a file that is one order, over any number of lines.
+pub(crate) fn say_whole(error: &FileError) -> String {
+    match &error.fault {
+        Fault::NotJson { line, column, what } => {
+            let reason = syntax(*what);
+            format!("The file is not JSON: {reason} at line {line}, column {column}.")
+        }
+        Fault::TooLong { most } => format!("The file is longer than {most} bytes."),
+        _ => say(error),
+    }
+}
+
 /// What is wrong at `place`.
 pub(super) fn of(place: &str, fault: &Fault) -> String {
     match fault {
