@@ -26,7 +26,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     writeln!(out, "{:>9} bytes, with names left out", module.code() + module.data)?;
     writeln!(out, "\n{:>9}  crate", "bytes")?;
     writeln!(out, "{:>9}  (data)", module.data)?;
-    for (name, bytes) in largest(module.by(|name| crate_of(name))) {
+    for (name, bytes) in largest(module.by(crate_of)) {
         writeln!(out, "{bytes:>9}  {name}")?;
     }
     writeln!(out, "\n{:>9}  function, the {FUNCTIONS} largest", "bytes")?;
