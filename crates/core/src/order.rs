@@ -75,6 +75,15 @@ pub struct Date {
     pub day: u8,
 }
 
+impl Date {
+    /// As ISO 8601 has it: `2026-11-25`.
+    #[must_use]
+    pub fn text(self) -> String {
+        let two = |n: u8| [if n < 10 { "0" } else { "" }, &n.to_string()].concat();
+        [self.year.to_string(), two(self.month), two(self.day)].join("-")
+    }
+}
+
 /// A finding that a person looked at and confirmed.
 #[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Confirmed {

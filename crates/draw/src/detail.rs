@@ -18,7 +18,7 @@ const WIDEST: f64 = 46.0;
 const FRAME: (f64, f64) = (158.0, 56.0);
 const POST: f64 = 56.0;
 /// The widest a reading may be written.
-const ROOM: f64 = 92.0;
+const ROOM: f64 = 96.0;
 
 /// Draws the post at `spot` enlarged in the opening, level with its place, with
 /// the tape across it.

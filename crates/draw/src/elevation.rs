@@ -17,7 +17,7 @@ pub(crate) const SIZE: (f64, f64) = (320.0, 268.0);
 /// What is left for the body between the margins for words.
 const AREA: Rect = Rect::new(64.0, 24.0, 256.0, 262.0);
 /// The widest a reading may be written.
-const ROOM: f64 = 112.0;
+const ROOM: f64 = 118.0;
 
 /// The rear of the body seen from behind the truck, to scale from what `survey`
 /// tells so far; the `asked` spots stand out as a tape.

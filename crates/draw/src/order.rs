@@ -42,7 +42,7 @@ pub fn order(sheet: Sheet<'_>, survey: &Survey, numbers: &Numbers) -> String {
         let name = (words.dimension)(dimension);
         description.push(' ');
         description.push_str(&match numbers.ordered(dimension) {
-            Some(length) => (words.reads)(name, &length.text(sheet.speaker.unit)),
+            Some(length) => (words.reads)(name, &sheet.speaker.length(length)),
             None => (words.unread)(name),
         });
     }

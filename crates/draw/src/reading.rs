@@ -15,9 +15,14 @@ impl Sheet<'_> {
         words(self.speaker.language)
     }
 
+    /// `length` as it is lettered.
+    pub(crate) fn drawn(self, length: Length) -> String {
+        (self.words().drawn)(self.speaker.length(length))
+    }
+
     /// `length` written out if it takes no more than `room` units.
     pub(crate) fn length(self, length: Length, size: Size, room: f64) -> String {
-        let text = length.text(self.speaker.unit);
+        let text = self.drawn(length);
         if text_width(&text, size) > room { self.words().off_scale.to_owned() } else { text }
     }
 
@@ -34,7 +39,7 @@ impl Sheet<'_> {
             out.push(' ');
             let name = (words.spot)(spot);
             out.push_str(&match survey.lengths(spot).last() {
-                Some(length) => (words.reads)(name, &length.text(self.speaker.unit)),
+                Some(length) => (words.reads)(name, &self.speaker.length(length)),
                 None => (words.unread)(name),
             });
         }

@@ -202,7 +202,7 @@ fn account(sheet: Sheet<'_>, residuals: &[Residual], bent: &Bent) -> String {
     let lean = Length::from_mm_f64(bent.lean).round_to(step);
     if lean != Length::ZERO {
         out.push(' ');
-        let text = lean.abs().text(sheet.speaker.unit);
+        let text = sheet.speaker.length(lean.abs());
         out.push_str(&if lean > Length::ZERO {
             (words.leans_right)(&text)
         } else {
@@ -212,7 +212,7 @@ fn account(sheet: Sheet<'_>, residuals: &[Residual], bent: &Bent) -> String {
     let mut fits = true;
     for one in residuals.iter().filter(|one| one.doubtful) {
         fits = false;
-        let text = one.residual.abs().round_to(step).text(sheet.speaker.unit);
+        let text = sheet.speaker.length(one.residual.abs().round_to(step));
         let name = (words.spot)(one.spot);
         out.push(' ');
         out.push_str(&if one.residual > Length::ZERO {
@@ -235,6 +235,6 @@ fn signed(sheet: Sheet<'_>, residual: Length, room: f64) -> String {
         return OPEN.to_owned();
     }
     let sign = if residual > Length::ZERO { "+" } else { "\u{2212}" };
-    let text = [sign, &size.text(sheet.speaker.unit)].concat();
+    let text = [sign, &sheet.drawn(size)].concat();
     if text_width(&text, Size::Value) > room { sheet.words().off_scale.to_owned() } else { text }
 }

@@ -2,7 +2,7 @@
 
 use crate::cut::{Cut, ROOF, Stand};
 use crate::dimension::{dimension, mark, tape, within};
-use crate::glyph::Size;
+use crate::glyph::{Size, text_width};
 use crate::point::Point;
 use crate::reading::{Role, cast};
 use crate::rect::Rect;
@@ -31,7 +31,7 @@ const BESIDE: f64 = 20.0;
 /// Where the height is broken out.
 const BREAK: f64 = 176.0;
 /// The widest a reading may be written.
-const ROOM: f64 = 112.0;
+const ROOM: f64 = 118.0;
 
 /// A section through header and roof from back (left) to front, its upper part
 /// to scale from what `survey` tells so far, the opening below shortened; the
@@ -157,7 +157,16 @@ fn annotate(svg: &mut Svg, sheet: Sheet<'_>, cut: &Cut<'_>, asked: &[Spot]) {
         }
     } else if !group(Group::Loop) {
         small(svg, Anchor::End, END, cut.bow + 31.0, words.open_door);
-        small(svg, Anchor::Start, BOWS[2] + 18.0, cut.bow.max(SKIN + 8.0), words.bow);
+        let beside = BOWS[2] + 18.0;
+        if beside + text_width(words.bow, Size::Small) <= SIZE.0 {
+            small(svg, Anchor::Start, beside, cut.bow.max(SKIN + 8.0), words.bow);
+        } else {
+            // Above the roof, with a leader (ISO 128) to the bow.
+            let above = SKIN - ROOF - 11.0;
+            small(svg, Anchor::End, END, above, words.bow);
+            let from = Point::new(BOWS[2], above + 7.0);
+            svg.line("thin", from, Point::new(BOWS[2], f64::midpoint(SKIN, cut.bow)));
+        }
     }
 }
 

@@ -40,8 +40,8 @@ pub const fn tape_unit(unit: Unit) -> Length {
 #[must_use]
 pub fn tape(sheet: Sheet<'_>, reading: Length) -> String {
     let words = sheet.words();
-    let text = reading.text(sheet.speaker.unit);
-    let description = (words.tape)(&text);
+    let text = sheet.drawn(reading);
+    let description = (words.tape)(&sheet.speaker.length(reading));
     let mut svg = Svg::new(sheet, "tape", SIZE, words.tape_title, &description);
     let ruler = Ruler { reading, unit: sheet.speaker.unit };
     let drawable = (Length::ZERO..=LONGEST).contains(&reading);
@@ -138,10 +138,10 @@ impl Ruler {
 
     /// Inches beside their marks, with the feet; or centimetres, as metric tapes
     /// have them, with the millimetre's zero small behind it, and the metres.
-    fn numerals(&self, svg: &mut Svg, foot: &str, metre: &str) {
+    fn numerals(&self, svg: &mut Svg, foot: [&str; 2], metre: &str) {
         let (step, whole, name, small) = match self.unit {
             Unit::Inch => (Length::INCH, 12, foot, ""),
-            Unit::Millimetre => (Length::from_mm(10), 100, metre, "0"),
+            Unit::Millimetre => (Length::from_mm(10), 100, [metre; 2], "0"),
         };
         let tail = text_width(small, Size::Small);
         for n in self.numbers(step, Length::ZERO).filter(|&n| n > 0) {
@@ -158,7 +158,8 @@ impl Ruler {
                 svg.text("on", Size::Small, Anchor::End, at, small);
             }
             if n % whole == 0 {
-                let flag = counted(n / whole, name);
+                let [one, more] = name;
+                let flag = counted(n / whole, if n == whole { one } else { more });
                 let left = x + 3.0;
                 let right = left + text_width(&flag, Size::Small) + 9.0;
                 if right < SIZE.0 {

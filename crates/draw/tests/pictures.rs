@@ -4,11 +4,12 @@
 
 mod support;
 
+use hangtrue_core::say::Language;
 use hangtrue_core::{Entry, Length, Spot, Survey, Unit};
 use hangtrue_draw::{Residual, elevation, order, residuals, section, tape, tape_unit};
 use proptest::prelude::*;
 use support::look::look;
-use support::sheet;
+use support::{sheet, sheet_in};
 
 /// A length: sensible, small, huge, negative.
 fn length() -> impl Strategy<Value = Length> {
@@ -64,8 +65,9 @@ proptest! {
     fn any_survey_gives_whole_pictures(
         survey in any_survey(),
         asked in proptest::collection::vec(spot(), 0..4),
+        language in proptest::sample::select(&Language::ALL[..]),
     ) {
-        let sheet = sheet("any", survey.unit);
+        let sheet = sheet_in(language, "any", survey.unit);
         stays_inside(&elevation(sheet, &survey, &asked), "any")?;
         stays_inside(&section(sheet, &survey, &asked), "any")?;
         stays_inside(&order(sheet, &survey, &support::numbers(&survey)), "any")?;
@@ -75,12 +77,13 @@ proptest! {
     fn any_residuals_give_a_whole_picture(
         all in proptest::collection::vec((spot(), length(), length(), any::<bool>()), 0..24),
         unit in unit(),
+        language in proptest::sample::select(&Language::ALL[..]),
     ) {
         let all: Vec<Residual> = all
             .into_iter()
             .map(|(spot, reading, residual, doubtful)| Residual { spot, reading, residual, doubtful })
             .collect();
-        stays_inside(&residuals(sheet("any", unit), &all), "any")?;
+        stays_inside(&residuals(sheet_in(language, "any", unit), &all), "any")?;
     }
 
     #[test]

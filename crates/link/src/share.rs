@@ -4,10 +4,10 @@
 //! The one line is plain ASCII: a `¼` or a `″` would cut a text message from 160
 //! characters to 70.
 
-use hangtrue_core::Dimension;
-use hangtrue_core::check::Report;
+use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::order::Order;
-use hangtrue_core::say::Speaker;
+use hangtrue_core::say::{Speaker, capital};
+use hangtrue_core::{Dimension, Length, Spot};
 
 use crate::say;
 
@@ -15,9 +15,10 @@ use crate::say;
 #[must_use]
 pub fn line(report: &Report, speaker: Speaker) -> String {
     let unit = speaker.unit.key();
+    let words = say::lines(speaker.language);
     let mut line = String::new();
     for dimension in Dimension::ALL {
-        line.push_str(say::short(speaker.language, dimension));
+        line.push_str((words.short)(dimension));
         line.push(' ');
         match report.numbers.ordered(dimension) {
             Some(length) => {
@@ -45,7 +46,70 @@ pub fn message(report: &Report, link: &str, speaker: Speaker) -> String {
 /// readings as they were typed, the link.
 #[must_use]
 pub fn summary(order: &Order, report: &Report, link: &str, speaker: Speaker) -> String {
-    say::summary(order, report, link, speaker)
+    let words = say::lines(speaker.language);
+    let length = |length| speaker.length(length);
+    let mut text = String::new();
+    let mut put = |parts: &[&str]| {
+        for part in parts {
+            text.push_str(part);
+        }
+        text.push('\n');
+    };
+    put(&[words.heading]);
+    for (name, value) in words.about.iter().zip([&order.vehicle, &order.contact, &order.note]) {
+        if !value.is_empty() {
+            put(&[name, words.colon, value]);
+        }
+    }
+    if let Some(date) = order.date {
+        put(&[words.date, words.colon, &date.text()]);
+    }
+    put(&[]);
+    for dimension in Dimension::ALL {
+        let name = capital(speaker.dimension(dimension));
+        let number = match report.numbers.get(dimension) {
+            None => words.not_read.to_owned(),
+            Some(number) if report.preparation.change(dimension) != Length::ZERO => {
+                (words.built)(&length(number.ordered), &length(number.as_found))
+            }
+            Some(number) => length(number.ordered),
+        };
+        put(&[&name, words.colon, &number]);
+    }
+    let build = &report.preparation;
+    if build.needed() {
+        put(&["\n", words.build]);
+        for (what, by) in
+            words.build_by.iter().zip([build.header_down, build.left_out, build.right_out])
+        {
+            if by != Length::ZERO {
+                put(&["- ", what, " ", &length(by)]);
+            }
+        }
+    }
+    let [clear, recheck, stop] = words.verdict;
+    put(&[
+        "\n",
+        match report.verdict {
+            Verdict::Clear => clear,
+            Verdict::Recheck => recheck,
+            Verdict::Stop => stop,
+        },
+    ]);
+    for finding in &report.findings {
+        put(&["- ", &speaker.say(&finding.message)]);
+    }
+    put(&["\n", words.readings]);
+    for spot in Spot::ALL {
+        for entry in order.survey.entries(spot) {
+            let replaced = if entry.struck { words.replaced } else { "" };
+            put(&[&capital(speaker.spot(spot)), words.colon, &entry.text, replaced]);
+        }
+    }
+    if !link.is_empty() {
+        put(&["\n", link]);
+    }
+    text
 }
 
 /// A `mailto:` address (RFC 6068) with subject and text; `to` may be empty.

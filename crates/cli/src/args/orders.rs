@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use clap::ValueEnum;
 use hangtrue_core::Dimension;
 use hangtrue_core::check::Verdict;
-use hangtrue_link::code::Tongue;
+use hangtrue_core::say;
 use hangtrue_link::csv::{Column, Measure, What};
 
 use super::Unit;
@@ -200,7 +200,7 @@ pub(crate) enum Language {
     Fr,
 }
 
-impl From<Language> for Tongue {
+impl From<Language> for say::Language {
     fn from(language: Language) -> Self {
         match language {
             Language::En => Self::English,

@@ -96,7 +96,7 @@ fn parse(tokens: &[Token<'_>], unit: Unit, vocabulary: &Vocabulary) -> Result<Re
         let by_word = matches!(mark, Some(Token::Word(_)));
         inches_behind(feet, by_word, rest, place)?
     } else {
-        let amount = amount(run, place)?;
+        let amount = amount(run, place).map_err(|refusal| plus_behind(refusal, rest, place))?;
         fraction_behind(amount, rest, place)?
     };
     Ok(Reading { length, unit: measure.unit() })
@@ -188,6 +188,18 @@ fn inches_behind(
         [.., Token::Digits(raw)] if whole => or_slash(refusal, feet, raw, Form::FeetInches),
         _ => refusal,
     })
+}
+
+/// `refusal` of a number whose unit is behind it, with the fraction behind that unit added to
+/// what it may mean: `nueve seis pulgadas y un cuarto`.
+fn plus_behind(refusal: Refusal, rest: &[Token<'_>], place: Place<'_>) -> Refusal {
+    let place = Place { follows: true, ..place };
+    match amount(rest, place) {
+        Ok(more @ Amount { number: None, .. }) if refusal.has_meanings() => {
+            more.length(place.measure, place.said).map_or(refusal, |more| refusal.plus(more))
+        }
+        _ => refusal,
+    }
 }
 
 /// What may stand behind a whole number and its unit: a fraction of that unit, as

@@ -7,8 +7,11 @@ mod answer;
 mod because;
 mod capital;
 mod en;
+mod es;
 mod figure;
+mod fr;
 mod judge;
+mod language;
 mod reading;
 mod rule;
 mod spoken;
@@ -18,6 +21,7 @@ pub use because::Because;
 pub use capital::capital;
 pub use figure::decimal;
 pub use judge::JudgeSays;
+pub use language::Language;
 pub use rule::{Hint, RuleSays, Subject};
 
 use crate::bounds::Reason;
@@ -57,14 +61,6 @@ impl From<Hint> for Message {
     }
 }
 
-/// The languages there is a catalogue for.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
-pub enum Language {
-    /// English (US).
-    #[default]
-    English,
-}
-
 /// Who is spoken to: in which language, with lengths in which unit.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Speaker {
@@ -80,6 +76,8 @@ impl Speaker {
     pub fn say(self, message: &Message) -> String {
         match self.language {
             Language::English => en::say(message, self.unit),
+            Language::Spanish => es::say(message, self.unit),
+            Language::French => fr::say(message, self.unit),
         }
     }
     /// The trade's name of an ordered dimension: `post-to-post width`.
@@ -87,6 +85,8 @@ impl Speaker {
     pub const fn dimension(self, dimension: Dimension) -> &'static str {
         match self.language {
             Language::English => en::names::dimension(dimension),
+            Language::Spanish => es::names::dimension(dimension),
+            Language::French => fr::names::dimension(dimension),
         }
     }
     /// The short name of a place: `low`, `left`, `first bow`.
@@ -94,6 +94,8 @@ impl Speaker {
     pub const fn place(self, spot: Spot) -> &'static str {
         match self.language {
             Language::English => en::names::place(spot),
+            Language::Spanish => es::names::place(spot),
+            Language::French => fr::names::place(spot),
         }
     }
     /// A spot's full name, within a sentence: `the post-to-post width, middle`.
@@ -101,6 +103,8 @@ impl Speaker {
     pub const fn spot(self, spot: Spot) -> &'static str {
         match self.language {
             Language::English => en::names::spot(spot),
+            Language::Spanish => es::names::spot(spot),
+            Language::French => fr::names::spot(spot),
         }
     }
     /// Why a limit is there, as a clause.
@@ -108,6 +112,8 @@ impl Speaker {
     pub const fn reason(self, reason: Reason) -> &'static str {
         match self.language {
             Language::English => en::rule::reason(reason),
+            Language::Spanish => es::rule::reason(reason),
+            Language::French => fr::rule::reason(reason),
         }
     }
 }

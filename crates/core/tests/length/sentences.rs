@@ -41,7 +41,13 @@ const TEXTS: [&str; ReadErrorKind::ALL.len()] = [
 
 #[test]
 fn every_kind_is_reached_and_said() {
-    let speaker = Speaker { language: Language::English, unit: Unit::Inch };
+    for language in Language::ALL {
+        every_kind_is_said(Speaker { language, unit: Unit::Inch });
+    }
+}
+
+#[allow(clippy::unwrap_used)]
+fn every_kind_is_said(speaker: Speaker) {
     let mut codes = BTreeSet::new();
     let mut sentences = BTreeSet::new();
     for (text, kind) in TEXTS.into_iter().zip(ReadErrorKind::ALL) {

@@ -9,7 +9,6 @@ use crate::sheet::Sheet;
 use crate::svg::{Anchor, Svg};
 use hangtrue_core::hang::spring::Point as At;
 use hangtrue_core::hang::{Scale, Weight};
-use hangtrue_core::say::decimal;
 
 /// The picture's size, in drawing units.
 const SIZE: (f64, f64) = (320.0, 232.0);
@@ -27,7 +26,7 @@ pub fn balance(sheet: Sheet<'_>, points: &[At]) -> String {
     let told = |newtons: f64| {
         let weight = Weight::from_newtons(newtons).in_scale(scale);
         let places = if weight.abs() < 10.0 { 1 } else { 0 };
-        [&decimal(weight, places), " ", scale.key()].concat()
+        [&sheet.speaker.decimal(weight, places), " ", scale.key()].concat()
     };
     let most = |of: &dyn Fn(&At) -> f64| points.iter().map(of).fold(0.0_f64, f64::max);
     let (pull, push) = (most(&At::hand), most(&|at| -at.hand()));

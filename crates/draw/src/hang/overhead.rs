@@ -63,7 +63,7 @@ fn face(room: &Room) -> f64 {
 pub fn overhead(sheet: Sheet<'_>, room: &Room, swept: &Swept, lift: Length) -> String {
     let words = words(sheet.speaker.language);
     let unit = sheet.speaker.unit;
-    let told = |length: Length| length.abs().round_to(unit.step()).text(unit);
+    let told = |length: Length| sheet.speaker.length(length.abs().round_to(unit.step()));
     let lift = lift.max(Length::ZERO).min(room.height);
     let mut description = [words.overhead, " ", &(words.lifted)(&told(lift))].concat();
     for tight in &swept.tight {

@@ -27,14 +27,18 @@ const LARGEST: f64 = 2.0;
 pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
     let words = words(sheet.speaker.language);
     let unit = sheet.speaker.unit;
-    let told = |length: Length| length.round_to(unit.finest()).text(unit);
+    let told = |length: Length| sheet.drawn(length.round_to(unit.finest()));
     let mut description = words.pair.to_owned();
     for (side, side_name) in Side::ALL.into_iter().zip(words.sides) {
         for (level, level_name) in Level::ALL.into_iter().zip(words.levels) {
             let shim = solved.shims.at(side, level);
             if shim > Length::ZERO {
                 description.push(' ');
-                description.push_str(&(words.shim)(side_name, level_name, &told(shim)));
+                description.push_str(&(words.shim)(
+                    side_name,
+                    level_name,
+                    &sheet.speaker.length(shim.round_to(unit.finest())),
+                ));
             }
         }
     }
@@ -97,7 +101,7 @@ pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
             let shim = solved.shims.at(side, level);
             let center = Point::new((edge.0 + edge.1) / 2.0, y);
             if shim > Length::ZERO {
-                let text = short(told(shim), unit.key(), edge.1 - edge.0);
+                let text = short(told(shim), edge.1 - edge.0);
                 tag(&mut svg, within(center, &text, edge.0, edge.1), &text);
             } else {
                 svg.text("", Size::Value, Anchor::Middle, center, "0");
@@ -114,11 +118,11 @@ pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
 }
 
 /// `text` without its unit where there is no room for both.
-fn short(text: String, unit: &str, room: f64) -> String {
+fn short(text: String, room: f64) -> String {
     if text_width(&text, Size::Value) + 10.0 <= room {
         return text;
     }
-    text.strip_suffix(unit).map_or(text.as_str(), str::trim_end).to_owned()
+    text.trim_end_matches(|letter: char| !letter.is_ascii_digit()).to_owned()
 }
 
 /// The heights of the fastenings in the picture, low, middle, high.

@@ -4,6 +4,8 @@
 //! language does not compile.
 
 mod en;
+mod es;
+mod fr;
 
 use hangtrue_core::say::Language;
 use hangtrue_core::{Dimension, Spot};
@@ -18,6 +20,8 @@ pub(crate) struct Words {
     pub(crate) dimension: fn(Dimension) -> &'static str,
     /// Its name in one word.
     pub(crate) dimension_short: fn(Dimension) -> &'static str,
+    /// A length as it is lettered in the picture, from how it is written in a sentence.
+    pub(crate) drawn: fn(String) -> String,
     /// A spot and its reading, as a sentence.
     pub(crate) reads: fn(&str, &str) -> String,
     /// A spot that has no reading yet, as a sentence.
@@ -50,7 +54,8 @@ pub(crate) struct Words {
     pub(crate) tape_title: &'static str,
     /// The tape picture, given its reading.
     pub(crate) tape: fn(&str) -> String,
-    pub(crate) foot: &'static str,
+    /// One foot, several feet: the flags of a tape.
+    pub(crate) foot: [&'static str; 2],
     pub(crate) metre: &'static str,
     pub(crate) roof_skin: &'static str,
     pub(crate) header: &'static str,
@@ -65,5 +70,7 @@ pub(crate) struct Words {
 pub(crate) fn words(language: Language) -> &'static Words {
     match language {
         Language::English => &en::WORDS,
+        Language::Spanish => &es::WORDS,
+        Language::French => &fr::WORDS,
     }
 }

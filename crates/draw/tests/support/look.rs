@@ -41,7 +41,7 @@ fn parse(text: &str) -> f64 {
 /// Advance widths of a wide sans-serif (DejaVu Sans, bold for readings), rounded up, in em.
 fn advance(letter: char, bold: bool) -> f64 {
     let regular = match letter {
-        ' ' | '.' | ',' | '\'' => 0.32,
+        ' ' | '\u{a0}' | '.' | ',' | '\'' => 0.32,
         'i' | 'j' | 'l' | '/' => 0.34,
         'f' | 't' | 'r' => 0.42,
         'm' | 'w' => 0.98,

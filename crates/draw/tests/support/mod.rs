@@ -14,7 +14,12 @@ use hangtrue_draw::{Residual, Sheet, elevation, order, residuals, section, tape}
 
 /// A sheet for an English speaker with lengths in `unit`.
 pub fn sheet(id: &str, unit: Unit) -> Sheet<'_> {
-    Sheet { id, speaker: Speaker { language: Language::English, unit } }
+    sheet_in(Language::English, id, unit)
+}
+
+/// A sheet for a speaker of `language`.
+pub fn sheet_in(language: Language, id: &str, unit: Unit) -> Sheet<'_> {
+    Sheet { id, speaker: Speaker { language, unit } }
 }
 
 /// A survey of whole sixty-fourths of an inch.
@@ -103,6 +108,11 @@ pub fn misfits(survey: &Survey, off: &[(Spot, i64, bool)]) -> Vec<Residual> {
 
 /// Every golden: its file name and its picture.
 pub fn goldens() -> Vec<(&'static str, String)> {
+    pictures(Language::English)
+}
+
+/// The same pictures in `language`.
+pub fn pictures(language: Language) -> Vec<(&'static str, String)> {
     use Spot::*;
     let fitted = full();
     let (none, full, metric) = (Survey::new(Unit::Inch), full(), metric());
@@ -117,7 +127,9 @@ pub fn goldens() -> Vec<(&'static str, String)> {
     }));
     let narrow = inches(&[(WidthLow, 68 * 64), (HeightLeft, 72 * 64), (HeaderLeft, 4 * 64)]);
     let slip = inches(&[(WidthLow, 922 * 64), (HeightLeft, 101 * 64)]);
-    let picture = |name, make: &dyn Fn(Sheet<'_>) -> String, unit| (name, make(sheet(name, unit)));
+    let picture = |name, make: &dyn Fn(Sheet<'_>) -> String, unit| {
+        (name, make(sheet_in(language, name, unit)))
+    };
     let rear = |name, survey: &Survey, asked: &[Spot]| {
         picture(name, &|sheet| elevation(sheet, survey, asked), survey.unit)
     };

@@ -220,7 +220,7 @@ mod tests {
         let said = demo();
         let letters = characters(&said).unwrap();
         assert_eq!(compare(&said, &letters), Ok(Outcome::Agrees));
-        let words = crate::code::spell(&letters, crate::code::Tongue::French).join(" ");
+        let words = crate::code::spell(&letters, hangtrue_core::say::Language::French).join(" ");
         assert_eq!(compare(&said, &words), Ok(Outcome::Agrees));
     }
 

@@ -18,4 +18,4 @@ pub use heard::{HeardError, heard, spaced};
 pub use reed_solomon::{CHECK, DATA, WORD};
 pub use script::{Script, script};
 pub use small::{Small, SmallError, read_small, small};
-pub use words::{Tongue, spell};
+pub use words::spell;

@@ -4,51 +4,12 @@
 //! (Radio Regulations, appendix 14), the same in every language; from memory. Figures
 //! are said in the caller's own language.
 
-/// A language that a code is read aloud in.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Tongue {
-    /// English.
-    #[default]
-    English,
-    /// Spanish.
-    Spanish,
-    /// French.
-    French,
-}
+use crate::say::script_words;
+use hangtrue_core::say::Language;
 
-impl Tongue {
-    /// All of them.
-    pub const ALL: [Self; 3] = [Self::English, Self::Spanish, Self::French];
-
-    /// The language of a key such as `es` or `fr-CA`; English for any other.
-    #[must_use]
-    pub fn from_key(key: &str) -> Self {
-        match key.split('-').next() {
-            Some("es") => Self::Spanish,
-            Some("fr") => Self::French,
-            _ => Self::English,
-        }
-    }
-
-    const fn figures(self) -> [&'static str; 10] {
-        match self {
-            Self::English => {
-                ["zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"]
-            }
-            Self::Spanish => {
-                ["cero", "uno", "dos", "tres", "cuatro", "cinco", "seis", "siete", "ocho", "nueve"]
-            }
-            Self::French => {
-                ["zéro", "un", "deux", "trois", "quatre", "cinq", "six", "sept", "huit", "neuf"]
-            }
-        }
-    }
-
-    /// A figure 0 to 9 in words.
-    #[must_use]
-    pub fn figure(self, figure: u8) -> &'static str {
-        self.figures().get(usize::from(figure)).copied().unwrap_or_default()
-    }
+/// A figure 0 to 9 in words of `language`.
+pub(super) fn figure(figure: u8, language: Language) -> &'static str {
+    script_words(language).figures.get(usize::from(figure)).copied().unwrap_or_default()
 }
 
 const ALPHABET: [(char, &str); 26] = [
@@ -95,13 +56,13 @@ const ALSO: [(&str, char); 9] = [
 
 /// `letters` in words, one a letter.
 #[must_use]
-pub fn spell(letters: &str, tongue: Tongue) -> Vec<&'static str> {
-    letters.chars().filter_map(|letter| word(letter, tongue)).collect()
+pub fn spell(letters: &str, language: Language) -> Vec<&'static str> {
+    letters.chars().filter_map(|letter| word(letter, language)).collect()
 }
 
-fn word(letter: char, tongue: Tongue) -> Option<&'static str> {
+fn word(letter: char, language: Language) -> Option<&'static str> {
     if let Some(figure) = letter.to_digit(10) {
-        return Some(tongue.figure(u8::try_from(figure).ok()?));
+        return Some(self::figure(u8::try_from(figure).ok()?, language));
     }
     let upper = letter.to_ascii_uppercase();
     ALPHABET.iter().find(|(known, _)| *known == upper).map(|(_, word)| *word)
@@ -127,8 +88,8 @@ pub(super) fn letter(word: &str) -> Option<char> {
     spelled
         .or_else(|| ALSO.iter().find(|(known, _)| same(known)).map(|(_, letter)| *letter))
         .or_else(|| {
-            Tongue::ALL.into_iter().find_map(|tongue| {
-                let at = tongue.figures().iter().position(|known| same(known))?;
+            Language::ALL.into_iter().find_map(|language| {
+                let at = script_words(language).figures.iter().position(|known| same(known))?;
                 char::from_digit(u32::try_from(at).ok()?, 10)
             })
         })
@@ -141,16 +102,16 @@ mod tests {
 
     #[test]
     fn every_letter_of_the_code_is_said_and_understood_in_every_language() {
-        for tongue in Tongue::ALL {
+        for language in Language::ALL {
             for symbol in 0..32 {
                 let letter = alphabet::letter(symbol);
-                let word = super::word(letter, tongue).unwrap();
+                let word = super::word(letter, language).unwrap();
                 assert_eq!(super::letter(word), Some(letter), "{word}");
                 assert_eq!(super::letter(&word.to_uppercase()), Some(letter), "{word}");
             }
         }
         assert_eq!(
-            spell("595YFQ", Tongue::Spanish).join(" "),
+            spell("595YFQ", Language::Spanish).join(" "),
             "cinco nueve cinco Yankee Foxtrot Quebec"
         );
         assert_eq!(letter("xray"), Some('X'));

@@ -1,11 +1,15 @@
 //! Every sentence this crate can say: data elsewhere, words in one catalogue per language.
 
 mod en;
+mod es;
+mod fr;
+mod script;
+mod share;
 
-use hangtrue_core::Dimension;
-use hangtrue_core::check::Report;
-use hangtrue_core::order::Order;
-use hangtrue_core::say::{Language, Speaker};
+pub(crate) use script::Script;
+pub(crate) use share::Lines;
+
+use hangtrue_core::say::Language;
 
 use crate::{EncodeError, LinkError};
 
@@ -23,6 +27,8 @@ pub struct Advice {
 pub fn link(language: Language, error: LinkError) -> Advice {
     match language {
         Language::English => en::link::read(error),
+        Language::Spanish => es::link::read(error),
+        Language::French => fr::link::read(error),
     }
 }
 
@@ -31,6 +37,8 @@ pub fn link(language: Language, error: LinkError) -> Advice {
 pub fn encode(language: Language, error: EncodeError) -> Advice {
     match language {
         Language::English => en::link::write(error),
+        Language::Spanish => es::link::write(error),
+        Language::French => fr::link::write(error),
     }
 }
 
@@ -39,6 +47,8 @@ pub fn encode(language: Language, error: EncodeError) -> Advice {
 pub fn table(language: Language, fault: &crate::csv::Fault) -> String {
     match language {
         Language::English => en::csv::say(fault),
+        Language::Spanish => es::csv::say(fault),
+        Language::French => fr::csv::say(fault),
     }
 }
 
@@ -47,6 +57,8 @@ pub fn table(language: Language, fault: &crate::csv::Fault) -> String {
 pub fn file(language: Language, error: &crate::json::FileError) -> String {
     match language {
         Language::English => en::file::say(error),
+        Language::Spanish => es::file::say(error),
+        Language::French => fr::file::say(error),
     }
 }
 
@@ -55,6 +67,8 @@ pub fn file(language: Language, error: &crate::json::FileError) -> String {
 pub fn whole_file(language: Language, error: &crate::json::FileError) -> String {
     match language {
         Language::English => en::file::say_whole(error),
+        Language::Spanish => es::file::say_whole(error),
+        Language::French => fr::file::say_whole(error),
     }
 }
 
@@ -63,19 +77,25 @@ pub fn whole_file(language: Language, error: &crate::json::FileError) -> String 
 pub fn profile(language: Language, error: &crate::json::FileError) -> String {
     match language {
         Language::English => en::profile::say(error),
+        Language::Spanish => es::profile::say(error),
+        Language::French => fr::profile::say(error),
     }
 }
 
-/// The short name of a number, plain ASCII, for one line.
-pub(crate) const fn short(language: Language, dimension: Dimension) -> &'static str {
+/// The words of an order as text.
+pub(crate) const fn lines(language: Language) -> &'static Lines {
     match language {
-        Language::English => en::share::short(dimension),
+        Language::English => &en::share::LINES,
+        Language::Spanish => &es::share::LINES,
+        Language::French => &fr::share::LINES,
     }
 }
 
-/// The order as plain text.
-pub(crate) fn summary(order: &Order, report: &Report, link: &str, speaker: Speaker) -> String {
-    match speaker.language {
-        Language::English => en::share::summary(order, report, link, speaker),
+/// The words of the script for the telephone.
+pub(crate) const fn script_words(language: Language) -> &'static Script {
+    match language {
+        Language::English => &en::script::SCRIPT,
+        Language::Spanish => &es::script::SCRIPT,
+        Language::French => &fr::script::SCRIPT,
     }
 }

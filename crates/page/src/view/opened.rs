@@ -6,7 +6,7 @@ use crate::model::Model;
 use crate::step::Step;
 use crate::text::TEXT;
 use hangtrue_core::Dimension;
-use hangtrue_core::order::{Date, Order};
+use hangtrue_core::order::Order;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -91,15 +91,9 @@ fn particulars(order: &Order) -> Markup {
             @if !order.vehicle.is_empty() { li { strong { (order.vehicle) } } }
             @if !order.note.is_empty() { li { (order.note) } }
             @if !order.contact.is_empty() { li { (order.contact) } }
-            @if let Some(date) = order.date { li { ((text.written)(&day(date))) } }
+            @if let Some(date) = order.date { li { ((text.written)(&date.text())) } }
             li { ((text.frame)(order.survey.prepared)) }
             @if let Some(still_in) = order.old_door_in { li { ((text.old_door)(still_in)) } }
         }
     }
-}
-
-/// The day as ISO 8601 writes it: the one form that no language reads differently.
-pub(super) fn day(date: Date) -> String {
-    let two = |n: u8| if n < 10 { format!("0{n}") } else { n.to_string() };
-    [date.year.to_string(), two(date.month), two(date.day)].join("-")
 }

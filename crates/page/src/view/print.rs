@@ -4,7 +4,7 @@
 //! can grow without bound (note, readings, findings) is counted in lines here and cut
 //! where the room ends, and the sheet says that it was.
 
-use super::{Scene, check, dealer, opened, picture, qr, voice};
+use super::{Scene, check, dealer, picture, qr, voice};
 use crate::message::number;
 use crate::text::TEXT;
 use hangtrue_core::order::{Answer, Order};
@@ -76,7 +76,7 @@ fn code(scene: Scene<'_>, order: &Order) -> Markup {
                 @if let Some(letters) = characters(&Said::of(scene.report, unit)) {
                     h2 { (text.check) }
                     p.characters { (letters) }
-                    p { (spell(&letters, voice::TONGUE).join(", ")) }
+                    p { (spell(&letters, scene.model.speaker().language).join(", ")) }
                 }
                 @if let Some(letters) = small(order) {
                     h2 { (text.thirty) }
@@ -137,7 +137,7 @@ fn head(scene: Scene<'_>, order: &Order) -> Markup {
                 @if let Some(number) = number(&scene.model.profile, order, scene.report) {
                     p { b { ((TEXT.dealer.number)(&number)) } }
                 }
-                @if let Some(date) = order.date { p { (opened::day(date)) } }
+                @if let Some(date) = order.date { p { (date.text()) } }
                 p { ((TEXT.opened.frame)(order.survey.prepared)) }
                 @if let Some(still_in) = order.old_door_in {
                     p { ((TEXT.opened.old_door)(still_in)) }

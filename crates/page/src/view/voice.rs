@@ -3,11 +3,8 @@
 
 use super::{Scene, parts, send};
 use crate::text::TEXT;
-use hangtrue_link::code::{Said, Tongue, script, small, spell};
+use hangtrue_link::code::{Said, script, small, spell};
 use maud::{Markup, html};
-
-/// In the language of the page.
-pub(super) const TONGUE: Tongue = Tongue::English;
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let text = &TEXT.handover.voice;
@@ -26,7 +23,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 fn numbers(scene: Scene<'_>) -> Markup {
     let text = &TEXT.handover.voice;
     let said = Said::of(scene.report, scene.model.order.survey.unit);
-    let Some(script) = script(&said, TONGUE) else { return html! {} };
+    let Some(script) = script(&said, scene.model.speaker().language) else { return html! {} };
     html! {
         ol.script { @for line in &script.lines { li { (line) } } }
         section {
@@ -50,7 +47,7 @@ fn thirty(scene: Scene<'_>) -> Markup {
                         li {
                             b.characters { (group) }
                             " "
-                            (spell(group, TONGUE).join(", "))
+                            (spell(group, scene.model.speaker().language).join(", "))
                         }
                     }
                 }

@@ -75,6 +75,10 @@ fn choose(cuts: &[Cut], plural: bool, place: Place<'_>) -> Option<Result<Amount,
     let proper: Vec<&Cut> = cuts.iter().filter(|cut| cut.is_proper()).collect();
     let joined: Vec<&Cut> = proper.iter().copied().filter(|cut| cut.joined).collect();
     let whole_head = cuts.iter().find(|cut| cut.is_fraction_only());
+    if let Some(cut) = whole_head.filter(|cut| place.follows && cut.is_proper()) {
+        // `una pulgada y treinta y tres sesentaicuatroavos`: the inches were said before.
+        return Some(Ok(cut.amount));
+    }
     if let [cut] = *joined {
         return Some(match whole_head {
             Some(other) if other.is_proper() => Err(asked(&[cut, other])),

@@ -79,6 +79,8 @@ const ALL: [&Vocabulary; 3] = [&en::WORDS, &es::WORDS, &fr::WORDS];
 pub(super) fn in_order(language: Language) -> impl Iterator<Item = &'static Vocabulary> {
     let first = match language {
         Language::English => 0,
+        Language::Spanish => 1,
+        Language::French => 2,
     };
     ALL.into_iter().cycle().skip(first).take(ALL.len())
 }

@@ -1,6 +1,8 @@
 //! The words in the pictures of a door being hung: one catalogue per language.
 
 mod en;
+mod es;
+mod fr;
 
 use hangtrue_core::hang::overhead::Against;
 use hangtrue_core::say::Language;
@@ -43,5 +45,7 @@ pub(crate) struct Words {
 pub(crate) fn words(language: Language) -> &'static Words {
     match language {
         Language::English => &en::WORDS,
+        Language::Spanish => &es::WORDS,
+        Language::French => &fr::WORDS,
     }
 }

@@ -1,0 +1,34 @@
+//! What is wrong with a table, in Spanish.
+
+use crate::csv::Fault;
+
+pub(crate) fn say(fault: &Fault) -> String {
+    match fault {
+        Fault::Empty => "No hay nada en ella. Una tabla tiene un renglón de nombres y un renglón \
+                         por pedido."
+            .to_owned(),
+        Fault::Inside { column } => format!(
+            "El campo {column} trae comillas pero no empieza con ellas. Ponga el campo entre \
+             comillas y duplique las de adentro: \"92 3/16\"\"\"."
+        ),
+        Fault::Behind { column } => format!(
+            "Hay algo después de las comillas que cierran el campo {column}. Desde ahí no se leyó \
+             nada. Duplique las comillas dentro del campo."
+        ),
+        Fault::Open { column } => format!(
+            "Las comillas que abren el campo {column} nunca se cierran. Desde ahí no se leyó nada."
+        ),
+        Fault::Count { found, expected } => format!(
+            "El renglón tiene {found} campos; el primero tiene {expected}. Un campo con coma va \
+             entre comillas."
+        ),
+        Fault::Word { column, found, known } => {
+            format!("{column} es “{found}”. Puede ser: {}.", known.join(", "))
+        }
+        Fault::Link(error) => {
+            let advice = super::link::read(*error);
+            [&advice.what, " ", advice.ask].concat()
+        }
+        Fault::NoReading => "El renglón no tiene ninguna medida.".to_owned(),
+    }
+}
