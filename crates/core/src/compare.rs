@@ -58,13 +58,21 @@ const CAREFUL: Length = Length::from_sixteenths(2);
 /// but for rounding where the two are in different units.
 #[must_use]
 pub fn numbers(said: (&Report, Unit), sent: (&Report, Unit)) -> Vec<Row> {
+    let of = |report: &Report| Dimension::ALL.map(|dimension| report.numbers.ordered(dimension));
+    values((of(said.0), said.1), (of(sent.0), sent.1))
+}
+
+/// The same for four numbers of each, in the order of [`Dimension::ALL`], whatever they
+/// were taken from.
+#[must_use]
+pub fn values(said: ([Option<Length>; 4], Unit), sent: ([Option<Length>; 4], Unit)) -> Vec<Row> {
     let ((said, said_unit), (sent, sent_unit)) = (said, sent);
     let close = if said_unit == sent_unit { Length::ZERO } else { Unit::Millimetre.step() };
+    let bow = sent.get(Dimension::Bow.index()).copied().flatten();
     let mut rows: Vec<Row> = Dimension::ALL
         .into_iter()
-        .map(|dimension| {
-            let values = (said.numbers.ordered(dimension), sent.numbers.ordered(dimension));
-            let bow = sent.numbers.ordered(Dimension::Bow);
+        .zip(said.into_iter().zip(sent))
+        .map(|(dimension, values)| {
             row(Item::Number(dimension), values, close, (said_unit, bow, Way::Said))
         })
         .collect();

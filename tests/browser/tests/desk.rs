@@ -5,7 +5,7 @@ use fantoccini::key::Key;
 use hangtrue_browser::{Browser, Screen};
 
 /// Opens the desk, ready to be typed in.
-async fn open(browser: &mut Browser) -> Result<()> {
+pub(crate) async fn open(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::DESK, "/desk.html").await?;
     browser.find("#app[data-ready]").await?;
     Ok(())

@@ -8,6 +8,7 @@ use std::process::ExitCode;
 use hangtrue_browser::scenario;
 
 mod desk;
+mod desk_sent;
 mod harness;
 mod history;
 mod links;
@@ -53,6 +54,10 @@ fn main() -> ExitCode {
         scenario!(links::a_hostile_fragment_stays_text),
         scenario!(desk::a_phoned_in_order_by_keyboard_alone),
         scenario!(desk::the_walk_knows_the_way),
+        scenario!(desk_sent::a_mail_beside_the_call_names_what_was_misheard),
+        scenario!(desk_sent::thirty_characters_and_a_damaged_link),
+        scenario!(desk_sent::the_six_characters_name_the_number),
+        scenario!(desk_sent::two_orders_for_one_truck),
         scenario!(pictures::every_screen),
         scenario!(paper::one_page_in_letter_and_a4),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),

@@ -11,6 +11,7 @@ pub(crate) use share::Lines;
 
 use hangtrue_core::say::Language;
 
+use crate::code::{HeardError, SmallError};
 use crate::{EncodeError, LinkError};
 
 /// What is so, and what to do about it.
@@ -49,6 +50,22 @@ pub fn table(language: Language, fault: &crate::csv::Fault) -> String {
         Language::English => en::csv::say(fault),
         Language::Spanish => es::csv::say(fault),
         Language::French => fr::csv::say(fault),
+    }
+}
+
+/// Why what a clerk typed is no run of characters.
+#[must_use]
+pub fn heard(language: Language, error: &HeardError) -> String {
+    match language {
+        Language::English => en::code::heard(error),
+    }
+}
+
+/// Why thirty characters are no order.
+#[must_use]
+pub fn small(language: Language, error: &SmallError) -> String {
+    match language {
+        Language::English => en::code::small(error),
     }
 }
 

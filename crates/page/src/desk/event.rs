@@ -26,6 +26,12 @@ pub enum Action {
     Use(Field, String),
     /// Another call.
     Fresh,
+    /// Open what is in the box.
+    Open,
+    /// Put this one of the opened orders away.
+    Close(usize),
+    /// Print this one of the opened orders.
+    Print(usize),
 }
 
 impl Action {
@@ -37,6 +43,9 @@ impl Action {
             Self::Stands => "stands".into(),
             Self::Use(field, text) => ["use:", &field.name(), ":", text].concat(),
             Self::Fresh => "fresh".into(),
+            Self::Open => "open".into(),
+            Self::Close(at) => ["close:", &at.to_string()].concat(),
+            Self::Print(at) => ["print:", &at.to_string()].concat(),
         }
     }
 
@@ -52,6 +61,9 @@ impl Action {
                 Self::Use(Field::from_name(field)?, text.to_owned())
             }
             "fresh" => Self::Fresh,
+            "open" => Self::Open,
+            "close" => Self::Close(rest.parse().ok()?),
+            "print" => Self::Print(rest.parse().ok()?),
             _ => return None,
         })
     }
@@ -65,8 +77,15 @@ mod tests {
     #[test]
     fn every_action_is_read_back_from_its_code() {
         let field = Field { spot: Spot::LoopSillToBow, index: 1 };
-        let all =
-            [Action::Next, Action::Stands, Action::Use(field, "96 1/4: in".into()), Action::Fresh];
+        let all = [
+            Action::Next,
+            Action::Stands,
+            Action::Use(field, "96 1/4: in".into()),
+            Action::Fresh,
+            Action::Open,
+            Action::Close(1),
+            Action::Print(0),
+        ];
         for action in all {
             assert_eq!(Action::from_code(&action.code()), Some(action));
         }

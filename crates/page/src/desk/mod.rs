@@ -8,6 +8,7 @@ mod effect;
 mod event;
 mod model;
 mod phone;
+mod sent;
 mod update;
 mod view;
 
@@ -15,6 +16,7 @@ pub use effect::Effect;
 pub use event::{Action, Event};
 pub use model::Model;
 pub use phone::{FIELDS, Phone, main_spot};
+pub use sent::{Sent, Trouble};
 pub use update::update;
 pub use view::view;
 

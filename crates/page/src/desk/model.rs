@@ -2,9 +2,13 @@
 
 use super::ask::Ask;
 use super::phone::Phone;
+use super::sent::{Sent, Trouble};
 use crate::model::Environment;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::{Language, Speaker};
+
+/// An order and another one of the same truck.
+pub(super) const MOST_SENT: usize = 2;
 
 /// Everything the desk shows, and nothing else.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -15,6 +19,16 @@ pub struct Model {
     pub profile: Profile,
     /// The order that is being said.
     pub phone: Phone,
+    /// The check characters as they were heard.
+    pub heard: String,
+    /// What is typed or pasted where an order is opened.
+    pub paste: String,
+    /// Why the last text that was to be opened gave no order.
+    pub trouble: Option<Trouble>,
+    /// Orders that were sent, at most [`MOST_SENT`].
+    pub sent: Vec<Sent>,
+    /// Which of them goes onto paper.
+    pub printed: usize,
     /// The element that has the focus, by its name.
     pub active: String,
     /// What the live region says: the question, half a second behind the typing.

@@ -5,6 +5,7 @@ use crate::field::Field;
 use hangtrue_core::check::Report;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Dimension, Spot, Survey, check};
+use hangtrue_link::code::Said;
 
 /// Where a number stands that is said without a place.
 #[must_use]
@@ -89,6 +90,21 @@ impl Phone {
         if !FIELDS.contains(&field) && !self.extra.contains(&field) {
             self.extra.push(field);
         }
+    }
+
+    /// What was said, in the terms of the check characters: each number as it was said
+    /// first, the frame as the caller says it is.
+    #[must_use]
+    pub fn said(&self) -> Said {
+        let step = self.survey.unit.step();
+        let numbers = Dimension::ALL.map(|dimension| {
+            let said = self.survey.lengths(main_spot(dimension)).next()?;
+            Some(match dimension {
+                Dimension::Bow => said.ceil_to(step),
+                Dimension::Width | Dimension::Height | Dimension::Header => said.floor_to(step),
+            })
+        });
+        Said { unit: self.survey.unit, build: self.survey.prepared, numbers }
     }
 
     /// Whether anything was typed.

@@ -2,8 +2,9 @@
 
 use super::effect::Effect;
 use super::event::{Action, Event};
-use super::model::Model;
+use super::model::{MOST_SENT, Model};
 use super::phone::Phone;
+use super::sent::{self, Sent, Trouble};
 use crate::field::Field;
 use hangtrue_core::{Survey, Unit};
 
@@ -37,6 +38,14 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
 }
 
 fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    match name {
+        "paste" => return pasted(model, value),
+        "heard" => {
+            value.clone_into(&mut model.heard);
+            return Vec::new();
+        }
+        _ => {}
+    }
     let phone = &mut model.phone;
     match name {
         "unit" => {
@@ -67,7 +76,55 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
             vec![Effect::focus(field.name()), Effect::Page(crate::Effect::Settle)]
         }
         Action::Fresh => fresh(model),
+        Action::Open => match sent::open(&model.paste) {
+            Ok(order) => opened(model, order),
+            Err(trouble) => {
+                model.trouble = Some(trouble);
+                vec![Effect::focus("paste")]
+            }
+        },
+        Action::Close(at) => {
+            if at < model.sent.len() {
+                model.sent.remove(at);
+            }
+            model.printed = 0;
+            vec![Effect::focus("paste")]
+        }
+        Action::Print(at) => {
+            model.printed = at;
+            vec![Effect::Page(crate::Effect::Print)]
+        }
     }
+}
+
+/// Something was typed or pasted where orders are opened. What is an order beyond doubt
+/// is opened at once; what is too long for one does not stay.
+fn pasted(model: &mut Model, value: &str) -> Vec<Effect> {
+    model.trouble = None;
+    if let Some(order) = sent::open_at_once(value) {
+        return opened(model, order);
+    }
+    if value.len() > sent::MOST {
+        model.trouble = Some(Trouble::TooLong { most: sent::MOST });
+        model.paste.clear();
+    } else {
+        value.clone_into(&mut model.paste);
+    }
+    Vec::new()
+}
+
+/// An order was opened: beside the one that is open, or in the place of the later. One
+/// that is open already, as when a mail holds its link twice, is only gone to.
+fn opened(model: &mut Model, order: Sent) -> Vec<Effect> {
+    model.paste.clear();
+    model.trouble = None;
+    let at = model.sent.iter().position(|sent| sent.order == order.order).unwrap_or_else(|| {
+        model.sent.truncate(MOST_SENT.saturating_sub(1));
+        model.sent.push(order);
+        model.sent.len().saturating_sub(1)
+    });
+    model.printed = at;
+    vec![Effect::focus(["sent-", &at.to_string()].concat())]
 }
 
 /// Enter: to the next field that is blank, in the order of the screen; behind the last
@@ -86,6 +143,11 @@ fn next(model: &mut Model) -> Vec<Effect> {
 fn fresh(model: &mut Model) -> Vec<Effect> {
     let survey = Survey::new(model.phone.survey.unit);
     model.phone = Phone { survey, ..Phone::default() };
+    model.heard.clear();
+    model.paste.clear();
+    model.trouble = None;
+    model.sent.clear();
+    model.printed = 0;
     model.spoken = String::new();
     model.copied = None;
     super::FIELDS.first().map_or_else(Vec::new, |field| vec![Effect::focus(field.name())])

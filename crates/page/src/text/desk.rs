@@ -2,6 +2,8 @@
 //! the walk must not carry them.
 
 use crate::desk::ask::Ask;
+use hangtrue_core::Unit;
+use hangtrue_core::judge::SlipKind;
 use hangtrue_core::say::Speaker;
 
 /// The desk in one language.
@@ -13,8 +15,14 @@ pub struct Desk {
     pub measure: &'static str,
     /// The order that is being said.
     pub phone: Phone,
+    /// Reading back, and the check characters.
+    pub voice: Voice,
+    /// Orders that were sent.
+    pub sent: Sent,
     /// What to ask the caller next, in one sentence.
     pub ask: fn(&Ask, Speaker) -> String,
+    /// What probably happened where two numbers differ; empty where nothing stands out.
+    pub slip: fn(SlipKind) -> &'static str,
 }
 
 /// The order that is being said.
@@ -58,4 +66,94 @@ pub struct Phone {
     pub so_far: &'static str,
     /// Over the numbers that building changes.
     pub after_building: &'static str,
+}
+
+/// Reading back, and the check characters.
+#[derive(Debug)]
+pub struct Voice {
+    /// Heading over what to say.
+    pub heading: &'static str,
+    /// Before all four numbers are there.
+    pub not_yet: &'static str,
+    /// The field of the check characters.
+    pub heard: &'static str,
+    /// How they may be typed.
+    pub heard_hint: &'static str,
+    /// Everything was heard as it was said.
+    pub agrees: &'static str,
+    /// More is wrong than the characters can tell.
+    pub refused: &'static str,
+    /// A number was misheard: its name, what was typed, what it probably was.
+    pub number: fn(name: &str, typed: Option<&str>, likely: &[String]) -> String,
+    /// The unit or the frame's state was misheard: what they probably are.
+    pub frame: fn(unit: Unit, build: bool) -> String,
+    /// A check character was misheard: its place, what it probably is.
+    pub character: fn(at: usize, likely: char) -> String,
+}
+
+/// Orders that were sent.
+#[derive(Debug)]
+pub struct Sent {
+    /// Heading.
+    pub heading: &'static str,
+    /// The box that takes them.
+    pub paste: &'static str,
+    /// The same where one is open.
+    pub another: &'static str,
+    /// What may be put into it.
+    pub paste_hint: &'static str,
+    /// Open what is in the box.
+    pub open: &'static str,
+    /// There is nothing in it that is an order.
+    pub nothing: &'static str,
+    /// It has more bytes than are read.
+    pub too_long: fn(most: usize) -> String,
+    /// What the only order is called.
+    pub only: &'static str,
+    /// What the first of two is called.
+    pub first: &'static str,
+    /// What the second is called.
+    pub second: &'static str,
+    /// Over the table of what was said and what was sent.
+    pub against: fn(&str) -> String,
+    /// All numbers are the same.
+    pub agrees: &'static str,
+    /// Those that were said so far are.
+    pub agrees_so_far: &'static str,
+    /// Some differ.
+    pub differs: &'static str,
+    /// Over the table of two orders.
+    pub both: &'static str,
+    /// They differ.
+    pub both_differ: &'static str,
+    /// They do not.
+    pub both_agree: &'static str,
+    /// What such a table is, for who listens.
+    pub table: &'static str,
+    /// The columns: which number, what was said, what was sent, the difference, why.
+    pub what: &'static str,
+    /// As above.
+    pub phoned: &'static str,
+    /// As above.
+    pub was_sent: &'static str,
+    /// As above.
+    pub difference: &'static str,
+    /// As above.
+    pub likely: &'static str,
+    /// Nothing was read.
+    pub none: &'static str,
+    /// The two are the same.
+    pub same: &'static str,
+    /// They are as close as two careful readings.
+    pub close: &'static str,
+    /// Only one of them has it.
+    pub one_only: &'static str,
+    /// They are apart and no slip explains it.
+    pub unexplained: &'static str,
+    /// Characters that were put right, by their places.
+    pub corrected: fn(&[usize]) -> String,
+    /// Before the check characters of an order.
+    pub characters: &'static str,
+    /// Put an order away.
+    pub close_order: &'static str,
 }

@@ -61,6 +61,19 @@ pub fn first_screen() -> String {
     view(&Model::new(Environment::default()))
 }
 
+/// The order in `model` as one that was sent, without the ways to take it over; `judged`
+/// says whether it came with the verdict that its writer saw.
+pub(crate) fn opened(model: &Model, judged: bool) -> Markup {
+    let report = model.report();
+    opened::body(Scene { model, report: &report, problems: &[] }, judged)
+}
+
+/// The order in `model` on one sheet of paper.
+pub(crate) fn sheet(model: &Model) -> Markup {
+    let report = model.report();
+    print::sheet(Scene { model, report: &report, problems: &[] }, &model.order)
+}
+
 fn page(scene: Scene<'_>, body: &Markup) -> Markup {
     let step = scene.model.step;
     html! {

@@ -31,29 +31,7 @@ fn whole(model: &Model, order: &Order) -> Markup {
     html! {
         form data-act="adopt" {
             (parts::heading(text.heading))
-            (check::verdict(report.verdict))
-            p.lede { (text.lede) }
-            @if order.claimed != report.verdict {
-                p.summary.stop {
-                    ((text.disagrees)(check::word(order.claimed), check::word(report.verdict)))
-                }
-            }
-            (dealer::other_rules(&model.profile, order))
-            (particulars(order))
-            div.columns {
-                (order::numbers(scene))
-                (picture::order(scene))
-            }
-            (frame::to_be_built(scene))
-            (order::findings(scene, false))
-            section {
-                h2 { (text.readings) }
-                (order::readings(scene, false))
-            }
-            (dealer::answers(scene, false))
-            (judge::residuals(scene))
-            (judge::unseen(scene))
-            (judge::working(scene))
+            (body(scene, true))
             @if model.replacing { (replace(model)) }
             div.actions {
                 @if !model.replacing { (parts::submit(text.adopt)) }
@@ -62,6 +40,38 @@ fn whole(model: &Model, order: &Order) -> Markup {
             }
         }
         (print::sheet(scene, order))
+    }
+}
+
+/// The order of `scene`, with every rule run again; `judged` says whether it came with the
+/// verdict that its writer saw.
+pub(super) fn body(scene: Scene<'_>, judged: bool) -> Markup {
+    let text = &TEXT.opened;
+    let order = &scene.model.order;
+    html! {
+        (check::verdict(scene.report.verdict))
+        p.lede { (text.lede) }
+        @if judged && order.claimed != scene.report.verdict {
+            p.summary.stop {
+                ((text.disagrees)(check::word(order.claimed), check::word(scene.report.verdict)))
+            }
+        }
+        (dealer::other_rules(&scene.model.profile, order))
+        (particulars(order))
+        div.columns {
+            (order::numbers(scene))
+            (picture::order(scene))
+        }
+        (frame::to_be_built(scene))
+        (order::findings(scene, false))
+        section {
+            h2 { (text.readings) }
+            (order::readings(scene, false))
+        }
+        (dealer::answers(scene, false))
+        (judge::residuals(scene))
+        (judge::unseen(scene))
+        (judge::working(scene))
     }
 }
 

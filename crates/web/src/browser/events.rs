@@ -13,9 +13,7 @@ use web_sys::{Element, HtmlInputElement};
 pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
     let root = app.root();
     at(app, root, "input", |app, event| {
-        let Some(input) = target(event).and_then(|t| t.dyn_into::<HtmlInputElement>().ok()) else {
-            return;
-        };
+        let Some(input) = field(event) else { return };
         match input.get_attribute("data-act") {
             Some(code) => app.take(Event::Press(code)),
             None => app.take(Event::Input { name: input.name(), value: input.value() }),
@@ -70,6 +68,14 @@ pub(crate) fn at<P: Program>(
     let options = EventListenerOptions::enable_prevent_default();
     let hear = move |event: &web_sys::Event| heard(&heard_by, event);
     app.keep(EventListener::new_with_options(on, kind, options, hear));
+}
+
+/// What was typed into or chosen from. A text area and a list have the same `name` and
+/// `value` as an input, and no use here for more.
+fn field(event: &web_sys::Event) -> Option<HtmlInputElement> {
+    let element = target(event)?;
+    let is_field = element.matches("input:not([type=file]),textarea,select");
+    is_field.unwrap_or_default().then(|| element.unchecked_into())
 }
 
 fn target(event: &web_sys::Event) -> Option<Element> {

@@ -1,5 +1,6 @@
 //! English (US).
 
+pub(super) mod code;
 pub(super) mod csv;
 pub(super) mod file;
 pub(super) mod link;

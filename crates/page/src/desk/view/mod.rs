@@ -2,6 +2,8 @@
 
 mod findings;
 mod phone;
+mod sent;
+mod voice;
 
 use super::ask::Ask;
 use super::model::Model;
@@ -35,10 +37,15 @@ fn page(scene: Scene<'_>) -> Markup {
         main #main.desk {
             h1 #heading tabindex="-1" { (DESK.heading) }
             div.call {
-                (phone::view(scene))
+                div.heard {
+                    (phone::view(scene))
+                    (voice::view(scene))
+                }
                 (findings::view(scene))
             }
+            (sent::view(scene))
             p.hint { (TEXT.start.privacy) }
+            (sent::paper(scene))
         }
         p.visually-hidden #spoken role="status" aria-live="polite" { (scene.model.spoken) }
     }

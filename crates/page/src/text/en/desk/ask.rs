@@ -113,7 +113,7 @@ fn list(items: &[String]) -> String {
 }
 
 /// What probably happened, as a sentence for the clerk.
-const fn slip_clause(slip: SlipKind) -> &'static str {
+pub(super) const fn slip_clause(slip: SlipKind) -> &'static str {
     match slip {
         SlipKind::Digit => "One digit may be another.",
         SlipKind::Transpose => "Two digits may have changed places.",

@@ -1,0 +1,230 @@
+//! Orders that were sent: opened, compared with what is said, compared with each other.
+
+use super::Scene;
+use crate::desk::event::Action;
+use crate::desk::sent::{Sent, Trouble};
+use crate::text::{DESK, TEXT};
+use crate::view::{opened, sheet};
+use hangtrue_core::check::Report;
+use hangtrue_core::compare::{Item, Row, Standing, readings, values};
+use hangtrue_core::say::capital;
+use hangtrue_core::{Dimension, Length, Unit};
+use hangtrue_link::code::{Said, characters};
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let text = &DESK.sent;
+    let orders: Vec<(&Sent, Report)> =
+        scene.model.sent.iter().map(|sent| (sent, sent.report(&scene.model.profile))).collect();
+    html! {
+        section.sent aria-labelledby="sent-heading" {
+            h2 #sent-heading { (text.heading) }
+            (open(scene))
+            @if scene.model.phone.begun() {
+                @for (at, (sent, report)) in orders.iter().enumerate() {
+                    (phoned(scene, title(orders.len(), at, sent), (sent, report)))
+                }
+            }
+            @if let [(first, _), (second, _)] = orders.as_slice() {
+                (both(scene, first, second))
+            }
+            div.orders {
+                @for (at, (sent, report)) in orders.iter().enumerate() {
+                    (order(scene, (at, orders.len()), sent, report))
+                }
+            }
+        }
+    }
+}
+
+/// The box that takes a link, a code, a file.
+fn open(scene: Scene<'_>) -> Markup {
+    let text = &DESK.sent;
+    let model = scene.model;
+    html! {
+        form.open data-act=(Action::Open.code()) {
+            div.line {
+                label for="paste" {
+                    (if model.sent.is_empty() { text.paste } else { text.another })
+                    " " span.hint { (text.paste_hint) }
+                }
+                textarea #paste name="paste" rows="3" spellcheck="false" autocomplete="off"
+                    aria-describedby="paste-trouble" { (model.paste) }
+            }
+            div.row { button type="submit" { (text.open) } }
+            div #paste-trouble role="status" {
+                @if let Some(trouble) = &model.trouble {
+                    p.summary.stop { (told(scene, trouble)) }
+                }
+            }
+        }
+    }
+}
+
+/// Why a text gave no order, and what to ask the sender.
+fn told(scene: Scene<'_>, trouble: &Trouble) -> String {
+    let language = scene.model.speaker().language;
+    match trouble {
+        Trouble::Link(error) => {
+            let advice = hangtrue_link::say::link(language, *error);
+            [&advice.what, " ", advice.ask].concat()
+        }
+        Trouble::Thirty(error) => hangtrue_link::say::small(language, error),
+        Trouble::File(error) => hangtrue_link::say::file(language, error),
+        Trouble::Table(fault) => hangtrue_link::say::table(language, fault),
+        Trouble::Nothing => DESK.sent.nothing.to_owned(),
+        Trouble::TooLong { most } => (DESK.sent.too_long)(*most),
+    }
+}
+
+/// What an order is called.
+fn title(of: usize, at: usize, sent: &Sent) -> String {
+    let text = &DESK.sent;
+    let own = if sent.order.vehicle.is_empty() { &sent.name } else { &sent.order.vehicle };
+    let place = if of > 1 { if at == 0 { text.first } else { text.second } } else { text.only };
+    if own.is_empty() { place.to_owned() } else { [place, ": ", own].concat() }
+}
+
+/// What was said against what was sent.
+fn phoned(scene: Scene<'_>, title: String, (sent, report): (&Sent, &Report)) -> Markup {
+    let text = &DESK.sent;
+    let unit = scene.model.phone.survey.unit;
+    let said = scene.model.phone.said();
+    // As the caller says them: of the frame as it was found, or as it will be.
+    let of_sent = Dimension::ALL.map(|dimension| {
+        let number = report.numbers.get(dimension)?;
+        Some(if said.build { number.ordered } else { number.as_found })
+    });
+    let rows = values((said.numbers, unit), (of_sent, sent.order.survey.unit));
+    // What the caller has not come to yet is no difference.
+    let apart = rows.iter().filter(|row| row.standing == Standing::Apart).count();
+    let missing = rows.iter().any(|row| row.standing == Standing::OneOnly);
+    let verdict = match apart {
+        0 if missing => text.agrees_so_far,
+        0 => text.agrees,
+        _ => text.differs,
+    };
+    html! {
+        section.compare {
+            h2 { ((text.against)(&title)) }
+            p.agrees[apart == 0].differs[apart > 0] role="status" { (verdict) }
+            (table(scene, [text.phoned, text.was_sent], &rows, unit))
+        }
+    }
+}
+
+/// Two orders for one truck.
+fn both(scene: Scene<'_>, first: &Sent, second: &Sent) -> Markup {
+    let text = &DESK.sent;
+    let rows = readings(&first.order.survey, &second.order.survey);
+    let apart = rows.iter().any(|row| row.standing == Standing::Apart);
+    html! {
+        section.compare {
+            h2 { (text.both) }
+            p.agrees[!apart].differs[apart] {
+                (if apart { text.both_differ } else { text.both_agree })
+            }
+            (table(scene, [text.first, text.second], &rows, first.order.survey.unit))
+        }
+    }
+}
+
+fn table(scene: Scene<'_>, names: [&str; 2], rows: &[Row], unit: Unit) -> Markup {
+    let text = &DESK.sent;
+    let value =
+        |value: Option<Length>| value.map_or(text.none.to_owned(), |length| length.text(unit));
+    html! {
+        div.scroll tabindex="0" role="group" aria-label=(text.table) {
+            table {
+                thead {
+                    tr {
+                        th.name scope="col" { (text.what) }
+                        @for name in names { th scope="col" { (name) } }
+                        th scope="col" { (text.difference) }
+                        th.name scope="col" { (text.likely) }
+                    }
+                }
+                tbody {
+                    @for row in rows {
+                        tr class=(standing(row.standing)) {
+                            th scope="row" { (item(scene, row.item)) }
+                            td { (value(row.first)) }
+                            td { (value(row.second)) }
+                            td { (difference(row, unit)) }
+                            td.slip {
+                                (match (row.standing, row.slip) {
+                                    (Standing::Same, _) => text.same,
+                                    (Standing::Close, _) => text.close,
+                                    (Standing::OneOnly, _) => text.one_only,
+                                    (Standing::Apart, Some(slip)) => (DESK.slip)(slip),
+                                    (Standing::Apart, None) => text.unexplained,
+                                })
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+const fn standing(standing: Standing) -> &'static str {
+    match standing {
+        Standing::Same => "same",
+        Standing::Close => "close",
+        Standing::OneOnly => "one-only",
+        Standing::Apart => "apart",
+    }
+}
+
+fn item(scene: Scene<'_>, item: Item) -> String {
+    let speaker = scene.model.speaker();
+    match item {
+        Item::Number(dimension) => capital(speaker.dimension(dimension)),
+        Item::Reading(spot, 0) => capital(speaker.spot(spot)),
+        Item::Reading(spot, _) => [&capital(speaker.spot(spot)), " ", DESK.phone.again].concat(),
+    }
+}
+
+/// With its sign; nothing where there is none.
+fn difference(row: &Row, unit: Unit) -> String {
+    match row.difference() {
+        Some(by) if by > Length::ZERO => ["+", &by.text(unit)].concat(),
+        Some(by) if by < Length::ZERO => ["−", &by.abs().text(unit)].concat(),
+        _ => String::new(),
+    }
+}
+
+/// One order as it was sent, with every rule run again.
+fn order(scene: Scene<'_>, (at, of): (usize, usize), sent: &Sent, report: &Report) -> Markup {
+    let text = &DESK.sent;
+    let page = sent.page(&scene.model.environment, &scene.model.profile);
+    let id = ["sent-", &at.to_string()].concat();
+    let check = characters(&Said::of(report, sent.order.survey.unit));
+    html! {
+        article.order data-key=(id) {
+            h2 #(id) tabindex="-1" { (title(of, at, sent)) }
+            @if !sent.corrected.is_empty() {
+                p.summary { ((text.corrected)(&sent.corrected)) }
+            }
+            (opened(&page, sent.judged))
+            @if let Some(letters) = check {
+                p { (text.characters) " " b.letters { (letters) } }
+            }
+            div.row {
+                button type="button" data-act=(Action::Print(at).code()) { (TEXT.button.print) }
+                button.quiet type="button" data-act=(Action::Close(at).code()) { (text.close_order) }
+            }
+        }
+    }
+}
+
+/// The order that goes onto paper.
+pub(super) fn paper(scene: Scene<'_>) -> Markup {
+    let model = scene.model;
+    html! {
+        @if let Some(sent) = model.sent.get(model.printed) {
+            (sheet(&sent.page(&model.environment, &model.profile)))
+        }
+    }
+}

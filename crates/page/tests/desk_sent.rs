@@ -1,0 +1,208 @@
+//! What was sent, beside what is said, without a browser.
+
+#![allow(clippy::unwrap_used, clippy::panic, reason = "a test may fail")]
+
+use hangtrue_page::core::order::{Date, Order};
+use hangtrue_page::core::{Dimension, Spot, check};
+use hangtrue_page::desk::{Effect, Event, Model, Trouble, boot, main_spot, update, view};
+use hangtrue_page::link::code::{Said, characters, small, spaced};
+use hangtrue_page::link::{LinkError, url};
+use hangtrue_page::{Effect as PageEffect, Environment, Event as PageEvent};
+
+const BASE: &str = "https://dealer.example/door/";
+const SOUND: [&str; 4] = ["92 3/16", "101 1/2", "9 1/2", "1 1/4"];
+
+fn model() -> Model {
+    boot(Environment { base: BASE.into(), ..Default::default() }).0
+}
+
+fn type_in(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    let event = PageEvent::Input { name: name.into(), value: value.into() };
+    update(model, Event::Page(event))
+}
+
+fn press(model: &mut Model, code: &str) -> Vec<Effect> {
+    update(model, Event::Page(PageEvent::Press(code.into())))
+}
+
+fn say(model: &mut Model, numbers: [&str; 4]) {
+    for (dimension, text) in Dimension::ALL.into_iter().zip(numbers) {
+        type_in(model, &main_spot(dimension).key(), text);
+    }
+}
+
+/// An invented order of the four numbers.
+fn sent(numbers: [&str; 4]) -> Order {
+    let mut order = Order { vehicle: "Unit 7, blue box".into(), ..Order::default() };
+    for (dimension, text) in Dimension::ALL.into_iter().zip(numbers) {
+        order.survey.add(main_spot(dimension), text);
+    }
+    order.claimed = check(&order.survey, &Default::default()).verdict;
+    order.date = Some(Date { year: 2026, month: 2, day: 3 });
+    order
+}
+
+fn link(order: &Order) -> String {
+    url(BASE, order).unwrap()
+}
+
+/// The texts of the cells of a row, by the class of the row.
+fn rows<'a>(shown: &'a str, class: &str) -> Vec<&'a str> {
+    let start = ["<tr class=\"", class, "\">"].concat();
+    shown.split(start.as_str()).skip(1).filter_map(|rest| rest.split("</tr>").next()).collect()
+}
+
+#[test]
+fn whatever_an_order_comes_as_is_opened_as_it_is_pasted() {
+    let order = sent(SOUND);
+    let mail = format!("> Here is the order:\r\n> {}.\r\n> Thanks", link(&order));
+    let thirty = spaced(&small(&order).unwrap());
+    let file = r#"{"format":"hangtrue-order/1","id":"A-17","unit":"in","verdict":"clear",
+        "readings":{"width":{"middle":"92 3/16"},"height":{"center":"101 1/2"},
+        "header":{"center":"9 1/2"},"bow":{"first":"1 1/4"}}}"#;
+    let table = "id,width,height,header,bow\r\nA-17,92 3/16,101 1/2,9 1/2,1 1/4\r\n";
+    for text in [link(&order).as_str(), &mail, &thirty, file, table] {
+        let mut model = model();
+        let effects = type_in(&mut model, "paste", text);
+        assert_eq!(effects, [Effect::focus("sent-0")], "{text}");
+        assert!(model.paste.is_empty());
+        let [opened] = model.sent.as_slice() else { panic!("{text}: {:?}", model.trouble) };
+        let report = opened.report(&model.profile);
+        for dimension in Dimension::ALL {
+            let expected = check(&order.survey, &model.profile).numbers.ordered(dimension);
+            assert_eq!(report.numbers.ordered(dimension), expected, "{text}");
+        }
+    }
+}
+
+#[test]
+fn what_is_being_typed_is_not_opened_before_it_is_whole() {
+    let mut model = model();
+    for end in 1.."92 3/16, 101 1/2, 9 1/2, 1 1/4".len() {
+        type_in(&mut model, "paste", &"92 3/16, 101 1/2, 9 1/2, 1 1/4"[..end]);
+        assert!(model.sent.is_empty() && model.trouble.is_none());
+    }
+    type_in(&mut model, "paste", "92 3/16, 101 1/2, 9 1/2, 1 1/4");
+    press(&mut model, "open");
+    assert_eq!(model.sent.len(), 1);
+}
+
+#[test]
+fn what_is_no_order_says_what_to_ask_for_and_changes_nothing() {
+    let order = sent(SOUND);
+    let whole = link(&order);
+    for (text, expected) in [
+        ("see you on Friday", Trouble::Nothing),
+        (&whole[..whole.len() - 3], Trouble::Link(LinkError::Cut { found: 0, missing: 0 })),
+    ] {
+        let mut model = model();
+        type_in(&mut model, "paste", text);
+        assert!(model.sent.is_empty());
+        assert_eq!(press(&mut model, "open"), [Effect::focus("paste")]);
+        let trouble = model.trouble.clone().unwrap();
+        assert_eq!(
+            std::mem::discriminant(&trouble),
+            std::mem::discriminant(&expected),
+            "{trouble:?}"
+        );
+        assert_eq!(model.paste, text, "it stays to be mended");
+        assert!(view(&model).contains("summary stop"));
+    }
+    let mut model = model();
+    type_in(&mut model, "paste", &"x".repeat(300 * 1024));
+    assert!(matches!(model.trouble, Some(Trouble::TooLong { .. })) && model.paste.is_empty());
+}
+
+#[test]
+fn what_was_misheard_stands_first_with_the_likely_slip() {
+    let mut model = model();
+    type_in(&mut model, "paste", &link(&sent(SOUND)));
+    say(&mut model, ["92 3/16", "101 1/2", "5 1/2", "1 1/4"]);
+    let shown = view(&model);
+    assert!(shown.contains("Phoned and sent differ"));
+    let [apart] = rows(&shown, "apart")[..] else { panic!("other rows apart") };
+    assert!(apart.contains("Header depth") && apart.contains("−4 in"), "{apart}");
+    assert!(apart.contains("The two sound alike."), "{apart}");
+    assert!(shown.find("class=\"apart\"") < shown.find("class=\"same\""));
+    say(&mut model, SOUND);
+    assert!(view(&model).contains("All four numbers are as they were sent."));
+}
+
+#[test]
+fn two_orders_of_one_truck_are_compared_reading_by_reading() {
+    let mut model = model();
+    type_in(&mut model, "paste", &link(&sent(SOUND)));
+    let mut second = sent(["92 3/16", "101 1/2", "9 1/2", "1 1/4"]);
+    second.survey.set(Spot::WidthMiddle, 0, "93 3/16");
+    second.survey.add(Spot::WidthLow, "92 1/4");
+    assert_eq!(type_in(&mut model, "paste", &link(&second)), [Effect::focus("sent-1")]);
+    // The same again is no third.
+    assert_eq!(type_in(&mut model, "paste", &link(&sent(SOUND))), [Effect::focus("sent-0")]);
+    assert_eq!(model.sent.len(), 2);
+    let shown = view(&model);
+    let [apart] = rows(&shown, "apart")[..] else { panic!("other rows apart") };
+    assert!(apart.contains("−1 in") && apart.contains("one-inch mark"), "{apart}");
+    assert_eq!(rows(&shown, "one-only").len(), 1);
+    // A third takes the place of the second; the first can be put away.
+    let third = sent(["90", "101 1/2", "9 1/2", "1 1/4"]);
+    type_in(&mut model, "paste", &link(&third));
+    assert_eq!(model.sent.len(), 2);
+    press(&mut model, "close:0");
+    assert_eq!(model.sent.iter().map(|sent| &sent.order).collect::<Vec<_>>(), [&third]);
+    press(&mut model, "close:9");
+    press(&mut model, "fresh");
+    assert!(model.sent.is_empty());
+}
+
+#[test]
+fn the_six_characters_name_the_number_and_change_nothing_by_themselves() {
+    let mut model = model();
+    let order = sent(SOUND);
+    let report = check(&order.survey, &model.profile);
+    let letters = characters(&Said::of(&report, order.survey.unit)).unwrap();
+    say(&mut model, SOUND);
+    type_in(&mut model, "heard", &letters);
+    assert!(view(&model).contains("The six characters agree"));
+
+    type_in(&mut model, "header.center", "5 1/2");
+    let shown = view(&model);
+    assert!(shown.contains(
+        "Header depth was probably misheard: 5 1/2 in was typed, it was probably 9 1/2 in."
+    ));
+    assert_eq!(model.phone.typed(hangtrue_page::desk::FIELDS[2]), "5 1/2");
+    // Only the clerk's press changes it.
+    press(&mut model, "use:header.center:9 1/2 in");
+    assert!(view(&model).contains("The six characters agree"));
+
+    type_in(&mut model, "built", "yes");
+    assert!(view(&model).contains("The unit or the frame was misheard"));
+    type_in(&mut model, "built", "no");
+    type_in(&mut model, "heard", &letters[..4]);
+    assert!(view(&model).contains("4 of 6 characters."));
+    type_in(&mut model, "heard", "öl");
+    assert!(view(&model).contains("neither letters and digits nor a spelling word"));
+}
+
+#[test]
+fn the_numbers_are_read_back_digit_by_digit() {
+    let mut model = model();
+    assert!(view(&model).contains("read them back digit by digit"));
+    say(&mut model, SOUND);
+    let shown = view(&model);
+    assert!(shown.contains("Post-to-post width: nine two and three sixteenths."));
+    assert!(!shown.contains("check characters:"), "those are the caller's to say");
+}
+
+#[test]
+fn the_sheet_is_the_opened_orders_and_the_button_prints_it() {
+    let mut model = model();
+    assert!(!view(&model).contains("class=\"paper\""));
+    type_in(&mut model, "paste", &link(&sent(SOUND)));
+    let second = sent(["90 1/2", "101 1/2", "9 1/2", "1 1/4"]);
+    type_in(&mut model, "paste", &link(&second));
+    let paper = |model: &Model| view(model).split("class=\"paper\"").nth(1).unwrap().to_owned();
+    assert!(paper(&model).contains("90 1/2 in"));
+    assert_eq!(press(&mut model, "print:0"), [Effect::Page(PageEffect::Print)]);
+    assert!(!paper(&model).contains("90 1/2 in") && paper(&model).contains("92 3/16 in"));
+    assert_eq!(view(&model).matches("class=\"paper\"").count(), 1);
+}
