@@ -1,6 +1,7 @@
 //! What a caller calls its survey; handed back untouched.
 
-use super::text::{Node, Value};
+use super::order::Write;
+use super::text::{Node, Number, Value};
 
 /// An id: a text or a number, echoed as it came.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -39,17 +40,19 @@ impl Id {
     }
 }
 
+impl Write for Id {
+    fn node(&self) -> Option<Node<'_>> {
+        match self {
+            Self::None => None,
+            Self::Text(text) => Some(Node::text(text.as_str())),
+            Self::Number(text) => Some(Value::Number(Number::of(text.as_str().into())).into()),
+        }
+    }
+}
+
 #[cfg(feature = "json")]
 impl serde::Serialize for Id {
     fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        match self {
-            Self::None => serializer.serialize_none(),
-            Self::Text(text) => serializer.serialize_str(text),
-            Self::Number(text) => match text.parse::<serde_json::Number>() {
-                Ok(number) => number.serialize(serializer),
-                // No double holds it: the digits are handed back all the same.
-                Err(_) => serializer.serialize_str(text),
-            },
-        }
+        self.node().serialize(serializer)
     }
 }

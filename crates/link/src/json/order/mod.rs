@@ -4,20 +4,19 @@
 //! numbers stand in it for whoever only wants those (`order`), but they are never read:
 //! they follow from the readings.
 
-#[cfg(feature = "json")]
 mod file;
-#[cfg(feature = "json")]
 mod places;
 mod reader;
 #[cfg(feature = "schema")]
 mod schema;
+mod write;
 
-#[cfg(feature = "json")]
 pub use file::OrderFile;
 pub(super) use reader::order as read;
 pub use reader::parse;
 #[cfg(feature = "schema")]
 pub use schema::schema;
+pub(in crate::json) use write::Write;
 
 /// The format's name, in `"format"`.
 pub const FORMAT: &str = "hangtrue-order/1";
@@ -26,5 +25,4 @@ pub const FORMAT: &str = "hangtrue-order/1";
 pub const MOST: usize = 256 * 1024;
 
 #[cfg(test)]
-#[cfg(feature = "json")]
 mod tests;

@@ -1,28 +1,24 @@
 //! The readings of an order's file: groups, places, repeats, struck readings.
 
+use super::write::{Write, written};
+use crate::json::text::Node;
 use hangtrue_core::{Entry, Spot, Survey};
-use serde::Serialize;
 
 /// A reading as it was typed.
-#[derive(Clone, Debug, Serialize)]
+#[derive(Clone, Debug)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(untagged)]
+#[cfg_attr(feature = "schema", schemars(untagged))]
 pub(super) enum Typed {
     /// One that counts.
     Counts(String),
     /// One that a later reading replaced.
-    Struck {
-        /// What was typed.
-        text: String,
-        /// Whether it was replaced.
-        struck: bool,
-    },
+    Struck(Struck),
 }
 
 /// What was read at one place.
-#[derive(Clone, Debug, Serialize)]
+#[derive(Clone, Debug)]
 #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[serde(untagged)]
+#[cfg_attr(feature = "schema", schemars(untagged))]
 pub(super) enum Place {
     /// One reading.
     One(Typed),
@@ -30,11 +26,39 @@ pub(super) enum Place {
     Repeats(Vec<Typed>),
 }
 
+written! {
+    /// A reading that a later one replaced.
+    pub(super) struct Struck {
+        /// What was typed.
+        text: String,
+        /// Whether it was replaced.
+        struck: bool,
+    }
+}
+
+impl Write for Typed {
+    fn node(&self) -> Option<Node<'_>> {
+        match self {
+            Self::Counts(text) => text.node(),
+            Self::Struck(struck) => struck.node(),
+        }
+    }
+}
+
+impl Write for Place {
+    fn node(&self) -> Option<Node<'_>> {
+        match self {
+            Self::One(typed) => typed.node(),
+            Self::Repeats(list) => list.node(),
+        }
+    }
+}
+
 impl Place {
     fn of(survey: &Survey, spot: Spot) -> Option<Self> {
         let typed = |entry: &Entry| match entry.struck {
             false => Typed::Counts(entry.text.clone()),
-            true => Typed::Struck { text: entry.text.clone(), struck: true },
+            true => Typed::Struck(Struck { text: entry.text.clone(), struck: true }),
         };
         match survey.entries(spot) {
             [] => None,
@@ -47,15 +71,10 @@ impl Place {
 /// Declares a group with its places.
 macro_rules! groups {
     ($($(#[$doc:meta])* $name:ident { $($(#[$place_doc:meta])* $place:ident: $spot:ident,)* })*) => {$(
-        $(#[$doc])*
-        #[derive(Clone, Debug, Default, Serialize)]
-        #[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-        #[cfg_attr(feature = "schema", schemars(deny_unknown_fields))]
-        pub(super) struct $name {$(
-            $(#[$place_doc])*
-            #[serde(skip_serializing_if = "Option::is_none")]
-            $place: Option<Place>,
-        )*}
+        written! {
+            $(#[$doc])*
+            pub(super) struct $name {$($(#[$place_doc])* $place: Option<Place>,)*}
+        }
 
         impl $name {
             fn of(survey: &Survey) -> Option<Self> {
@@ -127,25 +146,17 @@ groups! {
     }
 }
 
-/// All readings.
-#[derive(Clone, Debug, Default, Serialize)]
-#[cfg_attr(feature = "schema", derive(schemars::JsonSchema))]
-#[cfg_attr(feature = "schema", schemars(deny_unknown_fields))]
-pub(super) struct Readings {
-    #[serde(skip_serializing_if = "Option::is_none")]
-    width: Option<Width>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    height: Option<Height>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    header: Option<Header>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    bow: Option<Bow>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    diagonal: Option<Diagonal>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    r#loop: Option<Loop>,
-    #[serde(skip_serializing_if = "Option::is_none")]
-    post: Option<Post>,
+written! {
+    /// All readings.
+    pub(super) struct Readings {
+        width: Option<Width>,
+        height: Option<Height>,
+        header: Option<Header>,
+        bow: Option<Bow>,
+        diagonal: Option<Diagonal>,
+        r#loop: Option<Loop>,
+        post: Option<Post>,
+    }
 }
 
 impl Readings {

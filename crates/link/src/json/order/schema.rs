@@ -10,8 +10,7 @@ use crate::json::schema::never_null;
 /// The schema, draft 2020-12.
 #[must_use]
 pub fn schema() -> Schema {
-    // For writing: what may be missing is what the writer leaves out.
-    let settings = SchemaSettings::draft2020_12().for_serialize();
+    let settings = SchemaSettings::draft2020_12();
     let mut schema = settings.into_generator().into_root_schema_for::<OrderFile>();
     RecursiveTransform(never_null).transform(&mut schema);
     schema.insert("title".into(), FORMAT.into());

@@ -41,7 +41,7 @@ fn order() -> Order {
 
 fn written(id: Id, order: &Order) -> String {
     let report = check(&order.survey, &Profile::default());
-    serde_json::to_string(&OrderFile::new(id, order, &report)).unwrap()
+    OrderFile::new(id, order, &report).text()
 }
 
 #[test]

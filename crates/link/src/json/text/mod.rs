@@ -8,6 +8,8 @@
 mod number;
 mod parse;
 mod print;
+#[cfg(feature = "json")]
+mod serialize;
 mod syntax;
 #[cfg(test)]
 mod tests;

@@ -19,7 +19,7 @@ const EXPONENT_MOST: i32 = 400;
 
 impl<'a> Number<'a> {
     /// Of a text that is known to be a number.
-    pub(super) const fn of(text: Cow<'a, str>) -> Self {
+    pub(in crate::json) const fn of(text: Cow<'a, str>) -> Self {
         Self(text)
     }
 
