@@ -1,46 +1,36 @@
 // <hangtrue-survey>: the walk of Hangtrue in an element of any page.
 //
 // Only what a wasm module cannot be is here: a class of JavaScript, its attributes and
-// events. Until the element is near the viewport or touched, nothing else is loaded.
-import { Survey, start } from "{{glue}}";
-
+// events. Until the element is near the viewport or touched, nothing else is loaded: then
+// the wasm module, and the glue around it that wasm-bindgen writes.
 const TAG = "hangtrue-survey";
 const VERSION = "{{version}}";
-const WASM = { url: new URL("{{wasm}}", import.meta.url), integrity: "{{integrity}}" };
+const here = (name) => new URL(name, import.meta.url);
+const WASM = here("{{wasm}}");
+const GLUE = here("{{glue}}");
 /** Orders' links open the full page beside this folder. */
-const PAGE = new URL("../", import.meta.url).href;
+const PAGE = here("../");
 const PROFILE_MOST = 262144;
+const OWN = ["profile", "unit", "order", "theme"];
 const WORDS = {
   en: ["Loading the survey…", "The survey cannot run here.", "Finish the survey."],
-  es: ["Cargando…", "La medición no puede funcionar aquí.", "Termine la medición."],
-  fr: ["Chargement…", "Le relevé ne peut pas fonctionner ici.", "Terminez le relevé."],
+  es: ["Cargando la medición…", "La medición no puede funcionar aquí.", "Termine la medición."],
+  fr: ["Chargement du relevé…", "Le relevé ne peut pas fonctionner ici.", "Terminez le relevé."],
+};
+
+const sheet = (text) => {
+  const made = new CSSStyleSheet();
+  made.replaceSync(text);
+  return made;
 };
 // Until somebody begins, the element has the height that is reserved for it, so that
 // nothing around it moves; from then on it has the height of what it shows.
-const HOST = ":host{display:block!important;box-sizing:border-box;";
-const HEIGHT = "height:var(--hangtrue-height,720px)}:host([hidden]){display:none!important}";
-const RESERVED = `${HOST}overflow:hidden;${HEIGHT}#app{height:100%;overflow:auto}
-#wait{all:initial;display:block;padding:16px;font:17px/1.5 system-ui,sans-serif;color:inherit}`;
-const GROWN = `${HOST}min-${HEIGHT}`;
-
-/** A constructed style sheet; where there are none, its text. */
-const sheet = (text) => {
-  try {
-    const made = new CSSStyleSheet();
-    made.replaceSync(text);
-    return made;
-  } catch {
-    return text;
-  }
-};
-
-const adopt = (root, ...sheets) => {
-  if (sheets.every((one) => typeof one !== "string")) root.adoptedStyleSheets = sheets;
-  else {
-    for (const old of root.querySelectorAll("style")) old.remove();
-    for (const text of sheets) root.append(make("style", { textContent: text }));
-  }
-};
+const base = sheet(`:host{display:block!important;box-sizing:border-box;min-height:var(--hangtrue-height,720px)}
+:host([hidden]){display:none!important}
+#wait{all:initial;display:block;padding:16px;font:17px/1.5 system-ui,sans-serif;color:CanvasText;color-scheme:light dark}
+::slotted([hidden]){display:block!important}`);
+const reserved = sheet(`:host{height:var(--hangtrue-height,720px);overflow:hidden}
+#app{height:100%;overflow:auto}`);
 
 const make = (name, properties, ...children) => {
   const element = Object.assign(document.createElement(name), properties);
@@ -48,20 +38,37 @@ const make = (name, properties, ...children) => {
   return element;
 };
 
-const reserved = sheet(RESERVED);
-const grown = sheet(GROWN);
-let loaded;
+/** The glue. `import()` knows no integrity; a preload does, and what it has checked is
+ * what is then imported. Its link stands in the shadow root, not in the host page. */
+const glue = async (root) => {
+  const link = make("link", { rel: "modulepreload", crossOrigin: "", integrity: "{{glue-integrity}}" });
+  if (link.relList.supports("modulepreload")) {
+    await new Promise((done, failed) => {
+      link.onload = done;
+      link.onerror = () => failed(new Error(`${GLUE.pathname} did not load, or is not what it was`));
+      link.href = GLUE;
+      root.append(link);
+    });
+    link.remove();
+  }
+  return import(GLUE);
+};
 
-/** Loads the module once for all elements: its sheet stands in a section of its own. */
-const load = () =>
+const compiled = async () => {
+  const response = await fetch(WASM, { integrity: "{{integrity}}", credentials: "omit" });
+  if (!response.ok) throw new Error(`${WASM.pathname}: ${response.status}`);
+  // Not by streaming: a host that sends another media type must not matter.
+  return WebAssembly.compile(await response.arrayBuffer());
+};
+
+let loaded;
+/** Loads once for all elements. The sheet stands in a section of the module. */
+const load = (root) =>
   (loaded ??= (async () => {
-    const response = await fetch(WASM.url, { integrity: WASM.integrity, credentials: "omit" });
-    if (!response.ok) throw new Error(`${WASM.url.pathname}: ${response.status}`);
-    // Not by streaming: a host that sends another media type must not matter.
-    const module = await WebAssembly.compile(await response.arrayBuffer());
-    await start(module);
+    const [module, { default: start, Survey }] = await Promise.all([compiled(), glue(root)]);
+    await start({ module_or_path: module });
     const [style] = WebAssembly.Module.customSections(module, "style");
-    return sheet(new TextDecoder().decode(style));
+    return [Survey, sheet(new TextDecoder().decode(style))];
   })().catch((error) => {
     loaded = undefined;
     throw error;
@@ -69,20 +76,33 @@ const load = () =>
 
 class HangtrueSurvey extends HTMLElement {
   static formAssociated = true;
-  static observedAttributes = ["profile", "unit", "order", "theme", "required"];
+  static observedAttributes = [...OWN, "required"];
   static version = VERSION;
+  static {
+    for (const name of OWN) {
+      Object.defineProperty(this.prototype, name, {
+        get() {
+          return this.#get(name);
+        },
+        set(value) {
+          this.#put(name, value);
+        },
+        enumerable: true,
+        configurable: true,
+      });
+    }
+  }
 
-  #internals = this.attachInternals?.();
+  #internals = this.attachInternals();
   #root = this.attachShadow({ mode: "open" });
   /** What was set as a property; it goes before the attribute, which is the author's. */
   #own = {};
   #survey;
-  #place;
   #style;
+  #place;
   #draft;
   #link = "";
   #near;
-  #grown = false;
   #wanted = false;
   #asked = 0;
 
@@ -93,56 +113,32 @@ class HangtrueSurvey extends HTMLElement {
     }
   }
 
-  get profile() {
-    return this.#get("profile");
-  }
-  set profile(value) {
-    this.#put("profile", value);
-  }
-  get unit() {
-    return this.#get("unit");
-  }
-  set unit(value) {
-    this.#put("unit", value);
-  }
-  get order() {
-    return this.#get("order");
-  }
-  set order(value) {
-    this.#put("order", value);
-  }
-  get theme() {
-    return this.#get("theme") ?? "auto";
-  }
-  set theme(value) {
-    this.#put("theme", value);
-  }
   get name() {
     return this.getAttribute("name") ?? "";
   }
   get form() {
-    return this.#internals?.form ?? null;
+    return this.#internals.form;
   }
   /** The order's link; empty while something stands against sending it. */
   get value() {
     return this.#link;
   }
   get validity() {
-    return this.#internals?.validity;
+    return this.#internals.validity;
   }
   get validationMessage() {
-    return this.#internals?.validationMessage ?? "";
+    return this.#internals.validationMessage;
   }
   checkValidity() {
-    return this.#internals?.checkValidity() ?? true;
+    return this.#internals.checkValidity();
   }
   reportValidity() {
-    return this.#internals?.reportValidity() ?? true;
+    return this.#internals.reportValidity();
   }
 
   connectedCallback() {
     // A property set before the class was known hides the class's own.
-    for (const name of ["profile", "unit", "order", "theme"]) {
+    for (const name of OWN) {
       if (Object.hasOwn(this, name)) {
         const value = this[name];
         delete this[name];
@@ -152,30 +148,30 @@ class HangtrueSurvey extends HTMLElement {
     this.#validate();
     this.#wait();
     if (this.#wanted) return this.#show();
-    const touched = () => this.#want();
+    this.#near = new AbortController();
+    const { signal } = this.#near;
     for (const kind of ["pointerdown", "focusin", "keydown"]) {
-      this.addEventListener(kind, touched, { once: true });
+      this.addEventListener(kind, () => this.#want(), { signal });
     }
-    this.#near = new IntersectionObserver(
+    const eyes = new IntersectionObserver(
       (seen) => seen.some((one) => one.isIntersecting) && this.#want(),
       { rootMargin: "400px" },
     );
-    this.#near.observe(this);
+    eyes.observe(this);
+    signal.addEventListener("abort", () => eyes.disconnect());
   }
 
   disconnectedCallback() {
-    this.#near?.disconnect();
+    this.#near?.abort();
     this.#asked++;
-    if (!this.#survey) return;
-    this.#draft = this.#survey.leave();
+    this.#draft = this.#survey?.leave() ?? this.#draft;
     this.#survey = undefined;
-    this.#grown = false;
     this.#root.replaceChildren();
   }
 
   attributeChangedCallback(name) {
     if (name === "required") this.#validate();
-    else if (this.#survey && !(name in this.#own)) this.#changed(name);
+    else if (!(name in this.#own)) this.#changed(name);
   }
 
   formResetCallback() {
@@ -189,14 +185,25 @@ class HangtrueSurvey extends HTMLElement {
   #put(name, value) {
     if (value == null) delete this.#own[name];
     else this.#own[name] = value;
-    if (this.#survey) this.#changed(name);
+    this.#changed(name);
   }
 
   #changed(name) {
+    if (!this.#survey) return;
     if (name === "profile") this.#again();
-    else if (name === "unit" && this.unit) this.#survey.setUnit(this.unit);
-    else if (name === "order" && this.order) this.#survey.open(this.order);
-    else if (name === "theme") this.#place.dataset.theme = this.theme;
+    else if (name === "theme") this.#theme();
+    else this.#set(name);
+  }
+
+  #set(name) {
+    const value = this.#get(name);
+    if (name === "unit" && value) this.#survey.setUnit(value);
+    else if (name === "order" && value) this.#survey.open(value);
+  }
+
+  #theme() {
+    const theme = this.#get("theme");
+    this.#place.dataset.theme = theme === "light" || theme === "dark" ? theme : "auto";
   }
 
   async #again() {
@@ -213,22 +220,23 @@ class HangtrueSurvey extends HTMLElement {
     this.#root.replaceChildren(
       make("div", { id: "wait", role: "status", part: "waiting" }, ...slots),
     );
-    adopt(this.#root, reserved);
+    this.#root.adoptedStyleSheets = [base, reserved];
+  }
+
+  #lang() {
+    return this.closest("[lang]")?.lang.slice(0, 2).toLowerCase() ?? "";
   }
 
   #word(index) {
-    const lang = this.closest("[lang]")?.lang.slice(0, 2);
-    return (WORDS[lang] ?? WORDS.en)[index];
+    return (WORDS[this.#lang()] ?? WORDS.en)[index];
   }
 
   #grow() {
-    if (this.#grown) return;
-    this.#grown = true;
-    adopt(this.#root, grown, this.#style);
+    this.#root.adoptedStyleSheets = [base, this.#style];
   }
 
   #want() {
-    this.#near?.disconnect();
+    this.#near?.abort();
     this.#wanted = true;
     if (this.isConnected && !this.#survey) this.#show();
   }
@@ -236,51 +244,50 @@ class HangtrueSurvey extends HTMLElement {
   async #show() {
     const asked = ++this.#asked;
     const rules = this.#rules();
+    let Survey;
     try {
-      this.#style = await load();
+      [Survey, this.#style] = await load(this.#root);
     } catch (error) {
       if (asked !== this.#asked) return;
       this.#wait(true);
       this.#emit("error", { code: "load", message: String(error?.message ?? error) });
       return;
     }
-    const [json, fault] = await rules;
+    const given = await rules;
     if (asked !== this.#asked || this.#survey) return;
     this.#place = make("div", { id: "app", part: "survey" });
-    this.#place.dataset.theme = this.theme;
+    this.#theme();
     this.#root.replaceChildren(this.#place);
-    adopt(this.#root, reserved, this.#style);
+    this.#root.adoptedStyleSheets = [base, this.#style, reserved];
     const kept = this.hasAttribute("remember") ? `hangtrue-survey:${this.id}` : undefined;
     const told = (...news) => this.#tell(...news);
-    this.#survey = new Survey(this.#place, PAGE, this.#draft, kept, told);
-    this.#rule(json, fault);
-    if (this.unit) this.#survey.setUnit(this.unit);
-    if (this.order) this.#survey.open(this.order);
+    this.#survey = new Survey(this.#place, PAGE.href, this.#draft, kept, told);
+    this.#rule(...given);
+    for (const name of ["unit", "order"]) this.#set(name);
     this.#emit("ready", { version: VERSION });
   }
 
-  /** The dealer's rules as JSON, or what kept them away. */
+  /** The dealer's rules as JSON and the page that has them too, or what kept them away. */
   async #rules() {
-    const given = this.profile;
+    const given = this.#get("profile");
     if (given == null || given === "") return [];
     try {
-      return [typeof given === "string" ? await this.#fetch(given) : JSON.stringify(given)];
+      return typeof given === "string" ? await this.#fetch(given) : [JSON.stringify(given)];
     } catch (error) {
-      return [undefined, String(error.message)];
+      return [undefined, undefined, String(error.message)];
     }
   }
 
   /** Rules by them; whatever is wrong with them, the survey goes on by the built-in rules. */
-  #rule(json, fault) {
+  #rule(json, page, fault) {
     if (fault) this.#survey.ruleByDefault(fault);
-    else fault = this.#survey.ruleBy(json);
+    else fault = this.#survey.ruleBy(json, page ?? PAGE.href);
     if (fault) this.#emit("error", { code: "profile", message: fault });
   }
 
   async #fetch(address) {
     const url = new URL(address, document.baseURI);
-    const own = [location.origin, WASM.url.origin];
-    if (!own.includes(url.origin)) {
+    if (url.origin !== location.origin && url.origin !== WASM.origin) {
       throw new Error(`${address} is of another origin than this page and its script.`);
     }
     const response = await fetch(url, { credentials: "omit" });
@@ -288,20 +295,22 @@ class HangtrueSurvey extends HTMLElement {
     if (response.headers.get("content-length") > PROFILE_MOST) {
       throw new Error(`${address} is larger than ${PROFILE_MOST} bytes.`);
     }
-    return response.text();
+    const page = new URL(PAGE);
+    if (url.origin === PAGE.origin) page.searchParams.set("profile", url.pathname);
+    return [await response.text(), page.href];
   }
 
   #tell(what, link, line, order) {
     this.#link = link ?? "";
-    this.#internals?.setFormValue(this.#link || null);
+    this.#internals.setFormValue(this.#link || null);
     this.#validate();
-    this.#emit(what, { order: JSON.parse(order), link, line });
+    this.#emit(what, { order: JSON.parse(order), link: link ?? null, line: line ?? null });
   }
 
   #validate() {
-    if (!this.#internals?.setValidity) return;
     const missing = this.hasAttribute("required") && !this.#link;
-    this.#internals.setValidity({ valueMissing: missing }, missing ? this.#word(2) : "", this.#place);
+    const where = this.#place?.isConnected ? [this.#place] : [];
+    this.#internals.setValidity({ valueMissing: missing }, missing ? this.#word(2) : "", ...where);
   }
 
   #emit(what, detail) {

@@ -4,13 +4,16 @@
 use crate::address::Address;
 use crate::draft;
 use crate::effect::Effect;
-use crate::event::Event;
+use crate::event::{Action, Event};
 use crate::message::Message;
 use crate::model::{Environment, Model};
 use crate::step::Step;
 use crate::update::update;
+use hangtrue_core::check::Report;
 use hangtrue_core::order::Order;
 use hangtrue_core::profile::Profile;
+use hangtrue_link::json::Id;
+use hangtrue_link::json::order::OrderFile;
 
 /// The screens gone through; what is more than that is forgotten, oldest first.
 const PAST: usize = 100;
@@ -29,6 +32,8 @@ pub struct Guest {
 /// What the host page is to be told.
 #[derive(Clone, Debug, PartialEq)]
 pub struct News {
+    /// The order as it stands, as `hangtrue-order/1`.
+    pub order: String,
     /// The order's message and link; none while something stands against sending it.
     pub message: Option<Message>,
     /// The order has come to where it is handed over, and was not told before as it is.
@@ -45,6 +50,12 @@ impl Guest {
         }
         let (now, told) = (page.address(), Some(page.order.clone()));
         Self { page, now, told, ..Self::default() }
+    }
+
+    /// Begins again with nothing typed.
+    pub fn restart(&mut self) -> Vec<Effect> {
+        self.past.clear();
+        self.update(Event::Press(Action::Restart.code()))
     }
 
     /// Takes a dealer's rules, or what was wrong with them; none for the built-in ones.
@@ -78,13 +89,27 @@ impl Guest {
         self.update(Event::Navigate(address.to_owned()))
     }
 
+    /// Where an address of the page leads that is not one of its screens: another page of
+    /// the site is beside the page that links open. None where the browser knows itself
+    /// what to do (a telephone number, a mail).
+    #[must_use]
+    pub fn outside(&self, address: &str) -> Option<String> {
+        if address.starts_with("https:") || address.starts_with("http:") {
+            return Some(address.to_owned());
+        }
+        let base = self.page.environment.base.split(['?', '#']).next().unwrap_or_default();
+        let (folder, _) = base.rsplit_once('/')?;
+        (!address.contains(':')).then(|| [folder, "/", address].concat())
+    }
+
     /// What the host page is to be told, if the order is another than when it was last told.
     pub fn news(&mut self) -> Option<News> {
         let changed = self.told.as_ref() != Some(&self.page.order);
         if !changed && self.page.step != Step::Send {
             return None;
         }
-        let message = self.message();
+        let report = self.page.report();
+        let message = self.message(&report);
         let link = message.as_ref().map(|message| &message.link);
         let complete =
             self.page.step == Step::Send && link.is_some() && link != self.completed.as_ref();
@@ -92,7 +117,11 @@ impl Guest {
             self.completed = link.cloned();
         }
         self.told = Some(self.page.order.clone());
-        (changed || complete).then_some(News { message, complete })
+        (changed || complete).then(|| {
+            let sent = self.page.sent(report.verdict);
+            let order = OrderFile::new(Id::None, &sent, &report).text();
+            News { order, message, complete }
+        })
     }
 
     fn push(&mut self, address: Address) {
@@ -109,17 +138,16 @@ impl Guest {
         self.update(Event::Navigate(before.text()))
     }
 
-    fn message(&self) -> Option<Message> {
-        let report = self.page.report();
-        let ready = self.page.against(&report).is_empty();
-        if ready { Message::of(&self.page, &report).ok() } else { None }
+    fn message(&self, report: &Report) -> Option<Message> {
+        let ready = self.page.against(report).is_empty();
+        if ready { Message::of(&self.page, report).ok() } else { None }
     }
 
     fn link(&self) -> Option<String> {
         if let (Step::Opened, Some(Ok(order))) = (self.page.step, &self.page.opened) {
             return hangtrue_link::url(&self.page.environment.base, order).ok();
         }
-        self.message().map(|message| message.link)
+        self.message(&self.page.report()).map(|message| message.link)
     }
 }
 
@@ -197,7 +225,9 @@ mod tests {
         let mut guest = guest();
         assert_eq!(guest.news(), None);
         type_in(&mut guest, "width.low", "92");
-        assert_eq!(guest.news(), Some(News { message: None, complete: false }));
+        let news = guest.news().unwrap();
+        assert!(news.message.is_none() && !news.complete);
+        assert!(news.order.contains(r#""width":{"low":"92"}"#), "{}", news.order);
         assert_eq!(guest.news(), None);
         let mut guest = filled();
         assert!(guest.news().is_some_and(|news| news.message.is_some() && !news.complete));
@@ -208,6 +238,26 @@ mod tests {
         assert_eq!(guest.news(), None);
         type_in(&mut guest, "note", "blue truck");
         assert!(guest.news().is_some_and(|news| news.complete));
+    }
+
+    #[test]
+    fn a_page_of_the_site_is_beside_the_one_that_links_open() {
+        let mut guest = guest();
+        guest.page.environment.base = "https://d.example/a/?profile=/p.json".into();
+        let beside = Some("https://d.example/a/desk.html".to_owned());
+        assert_eq!(guest.outside("desk.html"), beside);
+        assert_eq!(guest.outside("https://e.example/"), Some("https://e.example/".to_owned()));
+        for left in ["tel:+15550100140", "mailto:a@b.example", "sms:1", "javascript:alert(1)"] {
+            assert_eq!(guest.outside(left), None);
+        }
+    }
+
+    #[test]
+    fn it_begins_again() {
+        let mut guest = filled();
+        guest.restart();
+        assert_eq!(guest.page.step, Step::Start);
+        assert!(!guest.page.has_draft());
     }
 
     #[test]

@@ -42,6 +42,8 @@ enum Happens {
     Page(Event),
     /// A link of the page was followed.
     Follow(String),
+    /// The form around it was reset.
+    Restart,
 }
 
 impl From<Event> for Happens {
@@ -69,6 +71,7 @@ impl Program for Guest {
         match event {
             Happens::Page(event) => model.guest.update(event),
             Happens::Follow(address) => model.guest.follow(&address),
+            Happens::Restart => model.guest.restart(),
         }
     }
 
@@ -146,9 +149,11 @@ impl Survey {
     }
 
     /// Rules by the profile of this JSON; by the built-in rules where there is none or it
-    /// cannot be read. Returns what is wrong with it.
+    /// cannot be read. Links of orders are of the page at `base`, which has the same rules
+    /// where it can. Returns what is wrong with the profile.
     #[wasm_bindgen(js_name = ruleBy)]
-    pub fn rule_by(&self, json: Option<String>) -> Option<String> {
+    pub fn rule_by(&self, json: Option<String>, base: String) -> Option<String> {
+        self.app.with(|model| model.guest.page.environment.base = base);
         let read = |json: String| {
             profile::parse(&json).map_err(|error| link::say::profile(Language::English, &error))
         };
@@ -175,6 +180,12 @@ impl Survey {
         self.app.take(Event::Open(text));
     }
 
+    /// Begins again with nothing typed.
+    pub fn restart(&self) {
+        self.app.take(Happens::Restart);
+        news::tell(&self.app);
+    }
+
     /// Leaves: hears and changes nothing any more. Returns the draft, for later.
     pub fn leave(self) -> Option<String> {
         self.app.stop();
@@ -199,18 +210,13 @@ impl Survey {
 fn listen(app: &Rc<App<Guest>>) {
     at(app, app.root(), "click", |app, event| {
         let Some(address) = nearest(event, "a[href]", "href") else { return };
-        match address.strip_prefix('#') {
-            // The host page's address is not ours to write.
-            Some(own) => {
-                event.prevent_default();
-                app.take(Happens::Follow(own.to_owned()));
-            }
-            // Nor is the host page to be left.
-            None if address.starts_with("http") => {
-                event.prevent_default();
-                app.carry_out(vec![Effect::Open(address)]);
-            }
-            None => {}
+        // The host page's address is not ours to write, nor is the host page to be left.
+        if let Some(own) = address.strip_prefix('#') {
+            event.prevent_default();
+            app.take(Happens::Follow(own.to_owned()));
+        } else if let Some(Some(beside)) = app.with(|model| model.guest.outside(&address)) {
+            event.prevent_default();
+            app.carry_out(vec![Effect::Open(beside)]);
         }
     });
     for kind in ["click", "input"] {

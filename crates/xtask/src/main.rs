@@ -6,6 +6,7 @@ use std::process::ExitCode;
 mod browser;
 mod build;
 mod dist;
+mod embed;
 mod eval;
 mod serve;
 mod sh;

@@ -13,7 +13,7 @@ use sha2::{Digest as _, Sha256};
 
 use crate::build::{self, Built};
 use crate::sh::{self, say};
-use crate::style;
+use crate::{embed, style};
 
 /// What the page may load and do. `'wasm-unsafe-eval'` lets it compile its own module, nothing else;
 /// Trusted Types hold because no markup is ever parsed by the browser.
@@ -67,8 +67,12 @@ impl Site {
     pub(crate) fn build() -> Result<Self> {
         let walk = build::module("hangtrue-web")?;
         let desk = build::variant("hangtrue-web", Some("desk"), "hangtrue_desk")?;
+        let survey = build::variant("hangtrue-web", Some("embed"), "hangtrue_survey")?;
         say!("laying out the site");
-        lay_out(&sh::root().join("web"), &walk, &desk)
+        let web = sh::root().join("web");
+        let mut site = lay_out(&web, &walk, &desk)?;
+        site.files.extend(embed::files(&web, &survey)?);
+        Ok(site)
     }
 
     /// The files, in the order they were laid out.
@@ -94,12 +98,8 @@ fn lay_out(web: &Path, walk: &Built, desk: &Built) -> Result<Site> {
         press.add_text(script_name, &script(&built.glue, &boot)?);
     }
     // The desk's own sheet comes with the desk only.
-    let (own, all): (Vec<_>, Vec<_>) =
-        names_in(web, "style")?.into_iter().partition(|name| name == DESK_STYLE);
-    for (name, sheets) in [("style.css", all), ("desk.css", own)] {
-        let sheets = sheets.iter().map(|name| read(web, name)).collect::<Result<Vec<String>>>()?;
-        press.add_text(name, &style::minify(&sheets.join("\n")));
-    }
+    press.add_text("style.css", &style::minify(&sheets(web)?.join("\n")));
+    press.add_text("desk.css", &style::minify(&read(web, DESK_STYLE)?));
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
     // The page refers to the desk, and the desk to the page's folder.
     press.add_page(web, "desk.html", &hangtrue_page::desk::first_screen())?;
@@ -185,7 +185,13 @@ fn every_reference_is_there(html: &str, page: &str, press: &Press) -> Result<()>
     Ok(())
 }
 
-fn read(web: &Path, name: &str) -> Result<String> {
+/// The walk's style sheets, in order.
+pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
+    let names = names_in(web, "style")?;
+    names.iter().filter(|name| *name != DESK_STYLE).map(|name| read(web, name)).collect()
+}
+
+pub(crate) fn read(web: &Path, name: &str) -> Result<String> {
     fs::read_to_string(web.join(name)).with_context(|| format!("cannot read web/{name}"))
 }
 

@@ -9,6 +9,8 @@ use hangtrue_browser::scenario;
 
 mod desk;
 mod desk_sent;
+mod embed;
+mod embed_host;
 mod harness;
 mod history;
 mod links;
@@ -58,6 +60,22 @@ fn main() -> ExitCode {
         scenario!(desk_sent::thirty_characters_and_a_damaged_link),
         scenario!(desk_sent::the_six_characters_name_the_number),
         scenario!(desk_sent::two_orders_for_one_truck),
+        scenario!(embed::a_page_gets_an_order_and_nothing_else_happens),
+        scenario!(embed::nothing_is_loaded_until_it_is_near),
+        scenario!(embed::two_on_a_page_are_two),
+        scenario!(embed::removed_and_put_back_it_goes_on),
+        scenario!(embed::in_two_versions_the_first_stays_and_says_so),
+        scenario!(embed::nothing_is_left_behind),
+        scenario!(embed::a_form_sends_the_link),
+        scenario!(embed::a_profile_that_cannot_be_used_says_where),
+        scenario!(embed::order_unit_and_theme_are_taken),
+        scenario!(embed_host::nothing_moves),
+        scenario!(embed_host::clashing_styles_change_nothing),
+        scenario!(embed_host::under_the_strictest_policy),
+        scenario!(embed_host::where_wasm_may_not_run),
+        scenario!(embed_host::what_is_not_what_it_was_does_not_run),
+        scenario!(embed_host::without_javascript),
+        scenario!(embed_host::in_a_frame),
         scenario!(pictures::every_screen),
         scenario!(paper::one_page_in_letter_and_a4),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),

@@ -1,0 +1,198 @@
+//! The element and its host page: what neither does to the other.
+
+use anyhow::{Result, ensure};
+use fantoccini::key::Key;
+use hangtrue_browser::{Browser, Screen, Server};
+use serde_json::json;
+
+use crate::embed::{SCRIPT, at, demo, inside, page, press, to_the_check};
+
+/// The policy that README gives, for files of the page's own origin.
+const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; \
+    connect-src 'self'; style-src 'none'; require-trusted-types-for 'script'";
+
+/// What has moved by itself since the page was opened (the standard's cumulative layout
+/// shift, without what follows an input).
+const MOVED: &str = "await new Promise((done) => {
+    let sum = 0;
+    new PerformanceObserver((list) => {
+        for (const entry of list.getEntries()) if (!entry.hadRecentInput) sum += entry.value;
+    }).observe({ type: 'layout-shift', buffered: true });
+    setTimeout(() => done(sum), 300);
+})";
+
+pub(crate) async fn nothing_moves(browser: &mut Browser) -> Result<()> {
+    browser.serve(demo()?).await?;
+    for (screen, name) in [(Screen::PHONE, "phone"), (Screen::DESK, "desk")] {
+        browser.open(screen, "/demo/hosts/plain.html").await?;
+        at(browser, "hangtrue-survey", "start").await?;
+        let rules = "s.querySelector('#rules')?.innerText.includes('Prairie')";
+        browser.until(&inside(rules)).await?;
+        browser.shoot(&format!("embed-plain-{name}")).await?;
+        let moved = browser.run(&format!("return (async () => {MOVED})()"), vec![]).await?;
+        ensure!(moved == 0.0 || moved == 0, "moved by {moved} while loading");
+        let after = "document.querySelector('h2').getBoundingClientRect().top";
+        let before = browser.value(after).await?;
+        // From here on it has the height of what it shows: by the person's own doing.
+        press(browser, "hangtrue-survey", "button[type=submit]", Key::Enter).await?;
+        at(browser, "hangtrue-survey", "frame").await?;
+        let moved = browser.run(&format!("return (async () => {MOVED})()"), vec![]).await?;
+        ensure!(moved == 0.0 || moved == 0, "moved by {moved}");
+        ensure!(browser.value(after).await?.as_f64() >= before.as_f64().map(|top| top - 400.0));
+        browser.shoot(&format!("embed-frame-{name}")).await?;
+    }
+    Ok(())
+}
+
+/// Every property of every element inside, as the browser has computed it.
+const COMPUTED: &str = "[...s.querySelectorAll('#app, #app *')].map((element) => {
+    const style = getComputedStyle(element);
+    return element.localName + ' ' + [...style].filter((name) => !name.startsWith('--'))
+        .map((name) => name + ':' + style.getPropertyValue(name)).join(';');
+})";
+
+pub(crate) async fn clashing_styles_change_nothing(browser: &mut Browser) -> Result<()> {
+    // The same page with and without its styles; the element as wide in both.
+    let body = |link: &str| {
+        format!(
+            "{link}<p id=p>Ours</p><div style='width:340px !important; margin:0 !important'>\
+             <hangtrue-survey style='margin:0 !important' theme=light></hangtrue-survey></div>"
+        )
+    };
+    let mut seen = Vec::new();
+    for link in ["", "<link rel=stylesheet href=/demo/hosts/clash.css>"] {
+        browser.serve(page(&body(link))?).await?;
+        browser.open(Screen::DESK, "/host/").await?;
+        at(browser, "hangtrue-survey", "start").await?;
+        press(browser, "hangtrue-survey", "button[type=submit]", Key::Enter).await?;
+        at(browser, "hangtrue-survey", "frame").await?;
+        seen.push(browser.value(&inside(COMPUTED)).await?);
+    }
+    let [plain, clash] = seen.as_slice() else { anyhow::bail!("two pages") };
+    let both = plain.as_array().into_iter().flatten().zip(clash.as_array().into_iter().flatten());
+    for (plain, clash) in both {
+        let (plain, clash) = (plain.as_str().unwrap_or(""), clash.as_str().unwrap_or(""));
+        let differ: Vec<_> =
+            plain.split(';').zip(clash.split(';')).filter(|(a, b)| a != b).collect();
+        ensure!(differ.is_empty(), "{differ:?} in {}", plain.split(';').next().unwrap_or(""));
+    }
+    ensure!(plain.as_array().map(Vec::len) == clash.as_array().map(Vec::len));
+
+    // And the other way: the page's own elements look the same with the element and without.
+    let own = "JSON.stringify([...document.querySelectorAll('body, #p')].map((element) => {
+        const style = getComputedStyle(element);
+        return [...style].filter((name) => !/size|width|height|origin/.test(name))
+            .map((name) => style.getPropertyValue(name));
+    }))";
+    let with = browser.value(own).await?;
+    browser.value("document.querySelector('hangtrue-survey').remove()").await?;
+    ensure!(browser.value(own).await? == with);
+    browser.serve(demo()?).await?;
+    browser.open(Screen::PHONE, "/demo/hosts/clash.html").await?;
+    at(browser, "hangtrue-survey", "start").await?;
+    browser.value("document.querySelector('hangtrue-survey').scrollIntoView()").await?;
+    browser.shoot("embed-clash").await
+}
+
+pub(crate) async fn under_the_strictest_policy(browser: &mut Browser) -> Result<()> {
+    browser.serve(demo()?.header("Content-Security-Policy", POLICY)).await?;
+    browser.open(Screen::PHONE, "/demo/hosts/strict.html").await?;
+    // The style sheet is there, though the page may have none.
+    let accent = "getComputedStyle(s.querySelector('.primary') ?? s.host).backgroundColor";
+    at(browser, "hangtrue-survey", "start").await?;
+    browser.until(&inside(&format!("{accent} === 'rgb(31, 107, 58)'"))).await?;
+    to_the_check(browser, "hangtrue-survey").await?;
+    browser.shoot("embed-strict").await
+    // The scenario's end: nothing on the console, so nothing was refused.
+}
+
+pub(crate) async fn where_wasm_may_not_run(browser: &mut Browser) -> Result<()> {
+    let policy = POLICY.replace(" 'wasm-unsafe-eval'", "");
+    browser.serve(demo()?.header("Content-Security-Policy", &policy)).await?;
+    browser.open(Screen::PHONE, "/demo/hosts/strict.html").await?;
+    browser.until(&inside("s.querySelector('slot[name=blocked]')")).await?;
+    let shown = "[...document.querySelectorAll('hangtrue-survey > *')]
+        .map((element) => element.checkVisibility() && element.innerText.split(/[.,]/)[0])";
+    let shown = browser.value(shown).await?;
+    ensure!(shown == json!([false, "It does not run here", "Call us: +1 555 010 0140"]), "{shown}");
+    browser.shoot("embed-blocked").await?;
+    let console = browser.take_console().await?;
+    ensure!(console.iter().all(|line| line.contains("WebAssembly")), "{console:?}");
+    Ok(())
+}
+
+pub(crate) async fn what_is_not_what_it_was_does_not_run(browser: &mut Browser) -> Result<()> {
+    let stem = SCRIPT.trim_end_matches(".js");
+    let body = "<script>document.addEventListener('hangtrue-error', (e) => window.fault = e.detail)\
+        </script><hangtrue-survey>Call us</hangtrue-survey>";
+    for (file, other) in [
+        (
+            format!("/embed/{stem}.glue.js"),
+            "export class Survey {}; export default () => { window.ran = 1 }",
+        ),
+        (format!("/embed/{stem}.wasm"), "\0asm\u{1}\0\0\0"),
+    ] {
+        browser.serve(page(body)?.text(&file, other)).await?;
+        browser.open(Screen::PHONE, "/host/").await?;
+        let fault = browser.until("window.fault").await?;
+        ensure!(fault["code"] == "load", "{fault}");
+        ensure!(browser.value("window.ran").await?.is_null(), "{file} ran");
+        browser.until(&inside("s.querySelector('slot[name=blocked]')")).await?;
+        let console = browser.take_console().await?;
+        ensure!(console.iter().any(|line| line.contains("integrity")), "{console:?}");
+    }
+    Ok(())
+}
+
+pub(crate) async fn without_javascript(browser: &mut Browser) -> Result<()> {
+    browser.serve(demo()?).await?;
+    browser.devtools("Emulation.setScriptExecutionDisabled", json!({ "value": true })).await?;
+    browser.open(Screen::PHONE, "/demo/hosts/no-script.html").await?;
+    let text = browser.text("body").await?;
+    browser.devtools("Emulation.setScriptExecutionDisabled", json!({ "value": false })).await?;
+    ensure!(text.contains("Call us: +1 555 010 0140") && !text.contains("One moment"), "{text}");
+    Ok(())
+}
+
+pub(crate) async fn in_a_frame(browser: &mut Browser) -> Result<()> {
+    // The frame's page and the host page are of two origins.
+    let frame = Server::start(demo()?)?;
+    let host = |origin: &str, extra: &str| {
+        format!(
+            "<!doctype html><title>t</title><link rel=icon href=data:,>\
+             <iframe data-hangtrue width=340 height=720 title=Survey \
+             src='{}/embed/frame.html?unit=mm&profile=/demo/profiles/boreal.json&host={origin}'></iframe>\
+             <script type=module src=/embed/frame-height.js></script>{extra}",
+            frame.origin()
+        )
+    };
+    let told = "<script>window.told = []; addEventListener('message', (e) => told.push([e.origin, e.data]))</script>";
+    let ours = Server::start(demo()?)?;
+    let origin = ours.origin();
+    drop(ours);
+    let port = origin.rsplit(':').next().and_then(|port| port.parse().ok()).unwrap_or(0);
+    browser.serve(demo()?).await?;
+    browser.server =
+        Server::start_at(demo()?.text("/host/index.html", &host(&origin, told)), port)?;
+    browser.open(Screen::DESK, "/host/").await?;
+    let ready = browser.until("told.find(([, data]) => data.event === 'ready')").await?;
+    ensure!(ready[0] == frame.origin(), "{ready}");
+    browser.until("document.querySelector('iframe').height === '720'").await?;
+    // A height from anyone else is not taken.
+    browser
+        .value("window.postMessage({ from: 'hangtrue-survey', height: 3000 }, location.origin)")
+        .await?;
+    browser.until("told.some(([, data]) => data.height === 3000)").await?;
+    ensure!(browser.value("document.querySelector('iframe').height").await? == "720");
+    browser.shoot("embed-in-frame").await?;
+    // A host page of another origin than the frame was told hears nothing.
+    let elsewhere = host("https://elsewhere.example", told);
+    browser.serve(demo()?.text("/host/index.html", &elsewhere)).await?;
+    browser.open(Screen::DESK, "/host/").await?;
+    tokio::time::sleep(std::time::Duration::from_secs(2)).await;
+    let heard = browser.value("told.filter(([, data]) => data.from === 'hangtrue-survey').length");
+    ensure!(heard.await? == 0);
+    browser.take_requests().await?;
+    browser.take_console().await?;
+    Ok(())
+}
