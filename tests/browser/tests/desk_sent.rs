@@ -7,6 +7,7 @@ use hangtrue_browser::{Browser, Screen};
 use hangtrue_core::check;
 use hangtrue_core::order::Order;
 use hangtrue_core::profile::Profile;
+use hangtrue_core::say::Language;
 use hangtrue_link::code::{Said, characters, small, spaced, spell};
 use serde_json::json;
 
@@ -108,7 +109,7 @@ pub(crate) async fn the_six_characters_name_the_number(browser: &mut Browser) ->
     let order = typical();
     let report = check(&order.survey, &Profile::default());
     let letters = characters(&Said::of(&report, order.survey.unit)).context("characters")?;
-    let words = spell(&letters, hangtrue_link::code::Tongue::English).join(" ");
+    let words = spell(&letters, Language::English).join(" ");
     say(browser, ["92 3/16", "101 1/2", "5 1/2", "1 1/4"]).await?;
     browser.tap("#heard").await?;
     browser.type_keys(&words).await?;

@@ -58,6 +58,8 @@ pub fn table(language: Language, fault: &crate::csv::Fault) -> String {
 pub fn heard(language: Language, error: &HeardError) -> String {
     match language {
         Language::English => en::code::heard(error),
+        Language::Spanish => es::code::heard(error),
+        Language::French => fr::code::heard(error),
     }
 }
 
@@ -66,6 +68,8 @@ pub fn heard(language: Language, error: &HeardError) -> String {
 pub fn small(language: Language, error: &SmallError) -> String {
     match language {
         Language::English => en::code::small(error),
+        Language::Spanish => es::code::small(error),
+        Language::French => fr::code::small(error),
     }
 }
 

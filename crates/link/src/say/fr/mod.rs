@@ -2,6 +2,7 @@
 //!
 //! The words of the trade are those of the domain's catalogue, which lists them.
 
+pub(super) mod code;
 pub(super) mod csv;
 pub(super) mod file;
 pub(super) mod link;

@@ -6,7 +6,7 @@ use crate::desk::main_spot;
 use crate::field::Field;
 use crate::text::DESK;
 use hangtrue_core::say::capital;
-use hangtrue_link::code::{Misheard, Outcome, Said, Tongue, compare, script};
+use hangtrue_link::code::{Misheard, Outcome, Said, compare, script};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -15,7 +15,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     html! {
         section.voice aria-labelledby="voice-heading" {
             h2 #voice-heading { (text.heading) }
-            @match script(&said, Tongue::English) {
+            @match script(&said, scene.model.speaker().language) {
                 Some(script) => { ol.say { @for line in lines(&script.lines) { li { (line) } } } }
                 None => { p.hint { (text.not_yet) } }
             }

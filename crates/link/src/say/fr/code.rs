@@ -1,0 +1,26 @@
+//! What is wrong with characters that were read out, in French.
+
+use crate::code::{HeardError, SmallError};
+
+pub(crate) fn heard(error: &HeardError) -> String {
+    match error {
+        HeardError::Piece(piece) => {
+            format!("« {piece} » n’est ni lettres ni chiffres, ni un mot de l’alphabet.")
+        }
+        HeardError::Count { found, expected } => {
+            format!("{found} caractères sur {expected}.")
+        }
+    }
+}
+
+pub(crate) fn small(error: &SmallError) -> String {
+    match error {
+        SmallError::Heard(error) => heard(error),
+        SmallError::Refused => "Trop des trente caractères sont faux pour savoir ce qu’ils \
+                                étaient. Redemandez-les, cinq à la fois."
+            .to_owned(),
+        SmallError::Contents => "Les trente caractères sont complets, mais ce n’est pas une \
+                                 commande de cette page. Demandez le lien."
+            .to_owned(),
+    }
+}
