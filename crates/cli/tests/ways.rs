@@ -69,6 +69,7 @@ fn a_link_brings_back_what_was_sent() {
         ] {
             let opened = run(&["open", &way]);
             assert_eq!(opened.code, 0, "{way}");
+            assert_eq!(run_with(&["open"], &way).stdout, opened.stdout, "{way}");
             let opened: Value = serde_json::from_str(&opened.stdout).unwrap();
             assert_eq!(opened["order"]["readings"], survey["readings"]);
             assert_eq!(opened["order"]["unit"], survey["unit"]);
