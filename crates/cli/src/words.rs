@@ -1,39 +1,24 @@
 //! What only the command says, in English (US).
 
 use hangtrue_core::judge::SlipKind;
+use hangtrue_core::say::Language;
 use hangtrue_link::code::{HeardError, SmallError};
+use hangtrue_link::say;
 
 use crate::input::Wrong;
 
-/// Why characters that were heard cannot be used.
+/// Why characters that were heard cannot be used, and how to type what was not understood.
 pub(crate) fn heard(error: &HeardError) -> String {
-    match error {
-        HeardError::Piece(piece) => format!(
-            "“{piece}” is neither characters of the code nor a spelling word. Write ? for a \
-             character that was not understood."
-        ),
-        HeardError::Count { found, expected } => format!(
-            "There are {found} characters; {expected} are needed. Write ? for each one that was \
-             not understood."
-        ),
-    }
+    let why = say::heard(Language::English, error);
+    why + " Write ? for each character that was not understood."
 }
 
 /// Why thirty characters are no order.
 pub(crate) fn small(error: &SmallError) -> Wrong {
     let (code, message) = match error {
         SmallError::Heard(error) => ("not-thirty", heard(error)),
-        SmallError::Refused => (
-            "too-many-misheard",
-            "More than two of the thirty characters are wrong. Ask for all of them again, or for \
-             the link."
-                .to_owned(),
-        ),
-        SmallError::Contents => (
-            "no-order",
-            "The thirty characters go together, but they are no order. Ask for the link."
-                .to_owned(),
-        ),
+        SmallError::Refused => ("too-many-misheard", say::small(Language::English, error)),
+        SmallError::Contents => ("no-order", say::small(Language::English, error)),
     };
     Wrong { code, place: String::new(), message }
 }

@@ -115,7 +115,7 @@ fn what_cannot_be_used_is_said() {
     for (args, says) in [
         (vec!["code", "1", "2", "3"], "there are 3 values: one order is needed, or four numbers"),
         (vec!["code", "--heard", "12", "92"], "--heard has 2 characters: 6 are needed"),
-        (vec!["code", "--heard", "ü"], "“ü” is neither characters of the code nor a spelling word"),
+        (vec!["code", "--heard", "ü"], "“ü” is neither letters and digits nor a spelling word"),
         (vec!["code", "wide", "101", "9", "1"], "post-to-post width: "),
         (vec!["code", "--heard", "CJC1NJ", "oops"], "There is no order link in this text."),
     ] {
