@@ -4,9 +4,11 @@ use crate::address::{Address, DESK, DESK_PAGE};
 use crate::draft;
 use crate::effect::Effect;
 use crate::event::Event;
+use crate::language::title;
 use crate::model::{Environment, Model};
 use crate::step::Step;
 use crate::update::update;
+use hangtrue_core::say::Language;
 
 /// How the page was come to.
 #[derive(Clone, Copy, Debug, Default)]
@@ -42,6 +44,11 @@ pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effec
         (None, _) => vec![Effect::Replace(model.address(), None)],
     };
     // The page has just been loaded: the focus is the browser's affair.
-    let effects = effects.into_iter().filter(|effect| *effect != Effect::Top).collect();
+    let effects = effects.into_iter().filter(|effect| *effect != Effect::Top);
+    let language = model.environment.language;
+    // The document comes in English.
+    let speak =
+        (language != Language::English).then(|| Effect::Speak(language, title(language, "")));
+    let effects = speak.into_iter().chain(effects).collect();
     (model, effects)
 }

@@ -1,6 +1,7 @@
 //! What the page asks of the browser.
 
 use crate::address::Address;
+use hangtrue_core::say::Language;
 
 /// One thing for the browser to do, after the screen has been drawn.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -39,4 +40,8 @@ pub enum Effect {
     Open(String),
     /// Print the page.
     Print,
+    /// Mark the document as being in this language, with this title.
+    Speak(Language, String),
+    /// Remember that this language was chosen.
+    Remember(Language),
 }

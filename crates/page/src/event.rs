@@ -2,6 +2,7 @@
 
 use crate::field::Field;
 use crate::step::Step;
+use hangtrue_core::say::Language;
 use hangtrue_core::{Length, Spot, Unit};
 
 /// One thing that happened.
@@ -82,6 +83,8 @@ pub enum Action {
     Keep,
     /// Begin again with nothing.
     Restart,
+    /// Speak this language.
+    Speak(Language),
 }
 
 impl Action {
@@ -111,6 +114,7 @@ impl Action {
             Self::Replace => "replace".into(),
             Self::Keep => "keep".into(),
             Self::Restart => "restart".into(),
+            Self::Speak(language) => ["speak:", language.key()].concat(),
         }
     }
 
@@ -144,6 +148,7 @@ impl Action {
             "replace" => Self::Replace,
             "keep" => Self::Keep,
             "restart" => Self::Restart,
+            "speak" => Self::Speak(Language::from_key(rest)?),
             _ => return None,
         })
     }

@@ -1,7 +1,7 @@
 //! What leaves the page by mail, message or share sheet.
 
 use crate::model::Model;
-use crate::text::TEXT;
+use crate::text::Text;
 use hangtrue_core::check::Report;
 use hangtrue_core::order::Order;
 use hangtrue_core::profile::{Contact, Profile, dialled};
@@ -31,6 +31,8 @@ pub struct Message {
     pub number: Option<String>,
     /// The link.
     pub link: String,
+    /// What stands before the vehicle in the subject of a mail.
+    subject: [&'static str; 2],
 }
 
 impl Message {
@@ -44,7 +46,8 @@ impl Message {
         let number = number(&model.profile, &sent, report);
         let line = share::line(report, model.speaker());
         let line = number.as_ref().map_or(line.clone(), |number| [number, " ", &line].concat());
-        Ok(Self { line, number, link })
+        let text = Text::of(model.environment.language);
+        Ok(Self { line, number, link, subject: [text.order, text.colon] })
     }
 
     /// Both in one line.
@@ -57,8 +60,9 @@ impl Message {
     /// the subject.
     #[must_use]
     pub fn mailto(&self, to: &Contact, vehicle: &str) -> String {
-        let between = if vehicle.is_empty() { "" } else { ": " };
-        let subject = [TEXT.order, between, vehicle].concat();
+        let [order, colon] = self.subject;
+        let between = if vehicle.is_empty() { "" } else { colon };
+        let subject = [order, between, vehicle].concat();
         share::mailto(&to.email, &subject, &[&self.line, "\n\n", &self.link, "\n"].concat())
     }
 

@@ -19,6 +19,8 @@ pub struct Environment {
     pub can_share: bool,
     /// Today, by the device.
     pub today: Option<Date>,
+    /// The language the page speaks.
+    pub language: Language,
 }
 
 /// An order that was sent, as far as it could be read.
@@ -80,7 +82,7 @@ impl Model {
     /// Who the page speaks to.
     #[must_use]
     pub const fn speaker(&self) -> Speaker {
-        Speaker { language: Language::English, unit: self.order.survey.unit }
+        Speaker { language: self.environment.language, unit: self.order.survey.unit }
     }
 
     /// The whole check of the survey as it stands.
@@ -126,7 +128,7 @@ impl Model {
         Order {
             claimed: verdict,
             date: self.environment.today,
-            language: "en".to_owned(),
+            language: self.environment.language.key().to_owned(),
             profile: (!self.profile.is_built_in())
                 .then(|| (self.profile.name.clone(), self.profile.revision)),
             ..self.order.clone()

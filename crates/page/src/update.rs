@@ -10,8 +10,10 @@ use crate::draft::keep;
 use crate::effect::Effect;
 use crate::event::{Action, Event, Key};
 use crate::field::Field;
+use crate::language::title;
 use crate::model::{Model, confirm_key, confirmation};
 use crate::step::Step;
+use hangtrue_core::say::Language;
 use hangtrue_core::{Unit, keypad};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
@@ -119,7 +121,14 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Replace => handover::replace(model),
         Action::Keep => handover::keep(model),
         Action::Restart => walk::restart(model),
+        Action::Speak(language) => speak(model, language),
     }
+}
+
+/// From now on the page speaks `language`. What was typed stays as it was typed.
+fn speak(model: &mut Model, language: Language) -> Vec<Effect> {
+    model.environment.language = language;
+    vec![Effect::Speak(language, title(language, "")), Effect::Remember(language)]
 }
 
 /// A key beside the field that has the focus.
@@ -134,7 +143,8 @@ fn press(model: &mut Model, key: Key) -> Vec<Effect> {
         Key::Eighths(n) => keypad::set_eighths(text, unit, n),
         Key::Nudge(by) => keypad::nudge(text, unit, by),
     };
-    changed.map_or_else(Vec::new, |text| type_in(model, field, &text))
+    let language = model.environment.language;
+    changed.map_or_else(Vec::new, |text| type_in(model, field, &language.typed(&text)))
 }
 
 /// Confirms the finding of `key`, or takes that back. Only what was found can be confirmed.

@@ -3,7 +3,7 @@
 use hangtrue_page::core::{Dimension, Length, Spot, Unit};
 use hangtrue_page::desk::ask::Ask;
 use hangtrue_page::desk::{Effect, Event, FIELDS, Model, boot, main_spot, update, view};
-use hangtrue_page::text::DESK;
+use hangtrue_page::text::desk::Desk;
 use hangtrue_page::{Effect as PageEffect, Environment, Event as PageEvent};
 
 fn model() -> Model {
@@ -31,7 +31,7 @@ fn say(model: &mut Model, numbers: [&str; 4]) {
 }
 
 fn sentence(model: &Model) -> String {
-    (DESK.ask)(&model.ask(), model.speaker())
+    (Desk::of(model.environment.language).ask)(&model.ask(), model.speaker())
 }
 
 /// The reading that the judge would take next.
@@ -149,7 +149,10 @@ fn every_finding_is_a_question_that_the_caller_can_answer() {
         let report = model.phone.report(&model.profile);
         let all = hangtrue_page::desk::ask::all(&model.phone.survey, &report);
         assert!(all.contains(&expected), "{numbers:?}: {all:?}");
-        assert_eq!((DESK.ask)(&expected, model.speaker()), sentence);
+        assert_eq!(
+            (Desk::of(model.environment.language).ask)(&expected, model.speaker()),
+            sentence
+        );
     }
 }
 

@@ -11,6 +11,7 @@ pub(crate) use events::{listen, listen_to_history};
 use gloo::timers::callback::Timeout;
 use hangtrue_page::Environment;
 use hangtrue_page::core::order::Date;
+use hangtrue_page::core::say::Language;
 use js_sys::Reflect;
 use std::cell::RefCell;
 use wasm_bindgen::JsValue;
@@ -18,6 +19,8 @@ use web_sys::{Document, Element, History, Location, ShadowRoot, Storage, Window}
 
 /// The name the draft is kept under.
 const DRAFT: &str = "hangtrue-draft";
+/// The name the chosen language is kept under.
+const LANGUAGE: &str = "hangtrue-language";
 
 /// The window, its document, and the one timer that is running.
 pub(crate) struct Browser {
@@ -71,7 +74,12 @@ impl Browser {
 
     /// What a page is told of its surroundings.
     pub(crate) fn environment(&self) -> Environment {
-        Environment { base: self.base(), can_share: self.can_share(), today: self.today() }
+        Environment {
+            base: self.base(),
+            can_share: self.can_share(),
+            today: self.today(),
+            language: self.language(),
+        }
     }
 
     /// The whole address.
@@ -99,6 +107,14 @@ impl Browser {
     /// The draft this device remembers.
     pub(crate) fn draft(&self) -> Option<String> {
         self.storage()?.get_item(DRAFT).ok()?
+    }
+
+    /// The language that was chosen on this device, else the browser's.
+    fn language(&self) -> Language {
+        let remembered = || self.storage()?.get_item(LANGUAGE).ok()?;
+        let preferred = self.window.navigator().languages();
+        let preferred = preferred.iter().filter_map(|tag| tag.as_string());
+        hangtrue_page::language(remembered().as_deref(), preferred)
     }
 
     /// Whether there is a share sheet.

@@ -100,6 +100,11 @@ impl Program for Guest {
                 }
             }
             Effect::Top => top(app),
+            // The document is the host page's, and what it remembers too.
+            Effect::Remember(_) => {}
+            Effect::Speak(language, _) => {
+                let _ = app.root().set_attribute("lang", language.key());
+            }
             effect => app.browser().carry_out(app, effect),
         }
     }
@@ -141,7 +146,15 @@ impl Survey {
         let browser = browser.ok_or_else(|| JsValue::from("no shadow root"))?;
         let kept = || browser.storage()?.get_item(draft_name.as_deref()?).ok()?;
         let draft = draft.or_else(kept);
-        let environment = Environment { base, ..browser.environment() };
+        let mut environment = Environment { base, ..browser.environment() };
+        // The element speaks as the page around it does.
+        let around = || {
+            let root = place.get_root_node().dyn_into::<ShadowRoot>().ok()?;
+            let marked = root.host().closest("[lang]").ok()??;
+            Language::from_key(&marked.get_attribute("lang")?)
+        };
+        environment.language = around().unwrap_or(environment.language);
+        let _ = place.set_attribute("lang", environment.language.key());
         let guest = State::new(environment, draft.as_deref());
         let app = App::begin(place, browser, Told { guest, told, draft_name, draft });
         listen(&app);
@@ -153,9 +166,13 @@ impl Survey {
     /// where it can. Returns what is wrong with the profile.
     #[wasm_bindgen(js_name = ruleBy)]
     pub fn rule_by(&self, json: Option<String>, base: String) -> Option<String> {
-        self.app.with(|model| model.guest.page.environment.base = base);
+        let speaks = self.app.with(|model| {
+            model.guest.page.environment.base = base;
+            model.guest.page.environment.language
+        });
+        let language = speaks.unwrap_or_default();
         let read = |json: String| {
-            profile::parse(&json).map_err(|error| link::say::profile(Language::English, &error))
+            profile::parse(&json).map_err(|error| link::say::profile(language, &error))
         };
         self.rule(json.map(read))
     }

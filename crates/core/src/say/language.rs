@@ -66,6 +66,22 @@ impl Language {
         written
     }
 
+    /// The same as a person types it: with plain spaces.
+    #[must_use]
+    pub fn typed(self, canonical: &str) -> String {
+        self.written(canonical).replace('\u{a0}', " ")
+    }
+
+    /// Its name in itself.
+    #[must_use]
+    pub const fn name(self) -> &'static str {
+        match self {
+            Self::English => "English",
+            Self::Spanish => "Español",
+            Self::French => "Français",
+        }
+    }
+
     /// The short name of `unit` beside a field.
     #[must_use]
     pub const fn unit(self, unit: Unit) -> &'static str {

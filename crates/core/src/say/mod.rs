@@ -107,6 +107,24 @@ impl Speaker {
             Language::French => fr::names::spot(spot),
         }
     }
+    /// A dimension with its article: `the header depth`, `la profundidad del dintel`.
+    #[must_use]
+    pub fn the_dimension(self, dimension: Dimension) -> String {
+        match self.language {
+            Language::English => ["the ", en::names::dimension(dimension)].concat(),
+            Language::Spanish => es::names::the_dimension(dimension),
+            Language::French => fr::names::the_dimension(dimension),
+        }
+    }
+    /// A spot with its article.
+    #[must_use]
+    pub fn the_spot(self, spot: Spot) -> String {
+        match self.language {
+            Language::English => ["the ", en::names::spot(spot)].concat(),
+            Language::Spanish => es::names::the_spot(spot),
+            Language::French => fr::names::the_spot(spot),
+        }
+    }
     /// Why a limit is there, as a clause.
     #[must_use]
     pub const fn reason(self, reason: Reason) -> &'static str {

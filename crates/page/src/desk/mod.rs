@@ -23,12 +23,16 @@ pub use view::view;
 use crate::field::Field;
 use crate::model::Environment;
 use hangtrue_core::Dimension;
+use hangtrue_core::say::Language;
 
 /// The desk to begin with, with the first field ready to be typed in.
 #[must_use]
 pub fn boot(environment: Environment) -> (Model, Vec<Effect>) {
     let first = Field::first(main_spot(Dimension::Width)).name();
-    (Model::new(environment), vec![Effect::focus(first)])
+    let model = Model::new(environment);
+    // The document comes in English.
+    let speak = (model.environment.language != Language::English).then(|| model.speak());
+    (model, speak.into_iter().chain([Effect::focus(first)]).collect())
 }
 
 /// The desk before any script has run.

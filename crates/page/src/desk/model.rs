@@ -1,11 +1,14 @@
 //! The state of the desk.
 
 use super::ask::Ask;
+use super::effect::Effect;
 use super::phone::Phone;
 use super::sent::{Sent, Trouble};
+use crate::language::title;
 use crate::model::Environment;
+use crate::text::desk::Desk;
 use hangtrue_core::profile::Profile;
-use hangtrue_core::say::{Language, Speaker};
+use hangtrue_core::say::Speaker;
 
 /// An order and another one of the same truck.
 pub(super) const MOST_SENT: usize = 2;
@@ -47,7 +50,13 @@ impl Model {
     /// Who the page speaks to.
     #[must_use]
     pub const fn speaker(&self) -> Speaker {
-        Speaker { language: Language::English, unit: self.phone.survey.unit }
+        Speaker { language: self.environment.language, unit: self.phone.survey.unit }
+    }
+
+    /// Marks the document as what it is.
+    pub(super) fn speak(&self) -> Effect {
+        let language = self.environment.language;
+        Effect::Page(crate::Effect::Speak(language, title(language, Desk::of(language).heading)))
     }
 
     /// The one question to put to the caller now.

@@ -5,7 +5,9 @@ use super::event::{Action, Event};
 use super::model::{MOST_SENT, Model};
 use super::phone::Phone;
 use super::sent::{self, Sent, Trouble};
+use crate::event::Action as Walk;
 use crate::field::Field;
+use crate::text::desk::Desk;
 use hangtrue_core::{Survey, Unit};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
@@ -22,11 +24,17 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
             model.active = name;
             Vec::new()
         }
-        crate::Event::Press(code) => {
-            Action::from_code(&code).map_or_else(Vec::new, |action| act(model, action))
-        }
+        crate::Event::Press(code) => match (Action::from_code(&code), Walk::from_code(&code)) {
+            (Some(action), _) => act(model, action),
+            (None, Some(Walk::Speak(language))) => {
+                model.environment.language = language;
+                vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
+            }
+            (None, _) => Vec::new(),
+        },
         crate::Event::Settled => {
-            model.spoken = (crate::text::DESK.ask)(&model.ask(), model.speaker());
+            model.spoken =
+                (Desk::of(model.environment.language).ask)(&model.ask(), model.speaker());
             Vec::new()
         }
         crate::Event::Copied(worked) => {

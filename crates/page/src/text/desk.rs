@@ -4,7 +4,7 @@
 use crate::desk::ask::Ask;
 use hangtrue_core::Unit;
 use hangtrue_core::judge::SlipKind;
-use hangtrue_core::say::Speaker;
+use hangtrue_core::say::{Language, Speaker};
 
 /// The desk in one language.
 #[derive(Debug)]
@@ -23,6 +23,18 @@ pub struct Desk {
     pub ask: fn(&Ask, Speaker) -> String,
     /// What probably happened where two numbers differ; empty where nothing stands out.
     pub slip: fn(SlipKind) -> &'static str,
+}
+
+impl Desk {
+    /// The desk's words of `language`.
+    #[must_use]
+    pub const fn of(language: Language) -> &'static Self {
+        match language {
+            Language::English => &super::en::desk::DESK,
+            Language::Spanish => &super::es::desk::DESK,
+            Language::French => &super::fr::desk::DESK,
+        }
+    }
 }
 
 /// The order that is being said.

@@ -10,9 +10,11 @@ use super::{
 use hangtrue_core::{Dimension, Spot};
 
 /// The English page.
-pub static TEXT: Text = Text {
-    lang: "en",
+pub(super) static TEXT: Text = Text {
     title: "Hangtrue: measure the rear opening for a roll-up door",
+    language: "Language",
+    colon: ": ",
+    quotes: ["“", "”"],
     progress: |at, of| format!("Step {at} of {of}"),
     button: Buttons {
         next: "Continue",

@@ -6,22 +6,27 @@
 mod dealer;
 pub mod desk;
 mod en;
+mod es;
+mod fr;
 mod handover;
 
 pub use dealer::Dealer;
-pub use en::TEXT;
-pub use en::desk::DESK;
 pub use handover::{Handover, Paper, Picture, Replace, Voice};
 
+use hangtrue_core::say::Language;
 use hangtrue_core::{Dimension, Spot};
 
 /// The words of the page in one language.
 #[derive(Debug)]
 pub struct Text {
-    /// The language, as in the `lang` attribute.
-    pub lang: &'static str,
     /// What the page is for, as its title.
     pub title: &'static str,
+    /// The choice of languages, as a group.
+    pub language: &'static str,
+    /// What stands between a name and what it names.
+    pub colon: &'static str,
+    /// Around somebody's own words.
+    pub quotes: [&'static str; 2],
     /// `Step 3 of 8`.
     pub progress: fn(usize, usize) -> String,
     /// Buttons.
@@ -54,6 +59,18 @@ pub struct Text {
     pub paper: Paper,
     /// The heading of the share sheet.
     pub order: &'static str,
+}
+
+impl Text {
+    /// The words of `language`.
+    #[must_use]
+    pub const fn of(language: Language) -> &'static Self {
+        match language {
+            Language::English => &en::TEXT,
+            Language::Spanish => &es::TEXT,
+            Language::French => &fr::TEXT,
+        }
+    }
 }
 
 /// What is written on buttons.

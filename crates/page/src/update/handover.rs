@@ -5,7 +5,7 @@ use crate::effect::Effect;
 use crate::message::Message;
 use crate::model::Model;
 use crate::step::Step;
-use crate::text::TEXT;
+use crate::text::Text;
 
 /// Puts the order in one line and the link on the clipboard.
 pub(super) fn copy(model: &Model) -> Vec<Effect> {
@@ -20,7 +20,8 @@ pub(super) fn copy_link(model: &Model) -> Vec<Effect> {
 /// Hands the order in one line and the link to the share sheet.
 pub(super) fn share(model: &Model) -> Vec<Effect> {
     let Some(Message { line, link, .. }) = message(model) else { return Vec::new() };
-    vec![Effect::Share { title: TEXT.order.to_owned(), text: line, url: link }]
+    let title = Text::of(model.environment.language).order.to_owned();
+    vec![Effect::Share { title, text: line, url: link }]
 }
 
 /// What came of the copying; where it was not allowed, to the text to copy by hand.

@@ -187,7 +187,6 @@ pub(super) fn spoken(model: &Model) -> String {
     let Some(length) = entry.and_then(|entry| entry.read.as_ref().ok().copied()) else {
         return String::new();
     };
-    let unit = model.order.survey.unit;
-    let spot: Spot = field.spot;
-    [model.speaker().place(spot), ": ", &length.text(unit)].concat()
+    let speaker = model.speaker();
+    [speaker.place(field.spot), ": ", &speaker.length(length)].concat()
 }

@@ -1,24 +1,24 @@
 //! All readings, what the order will say and why, every finding.
 
 use super::{Scene, dealer, frame, judge, order, parts, problems};
-use crate::text::TEXT;
+use crate::text::Text;
 use hangtrue_core::check::Verdict;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.check;
+    let text = &scene.text().check;
     let unit = scene.model.order.survey.unit;
     let step = scene.model.profile.step(unit);
     html! {
         form data-act="next" {
             (parts::heading(text.heading))
-            (verdict(scene.report.verdict))
+            (verdict(scene, scene.report.verdict))
             (problems::summary(scene))
             div.columns {
                 section {
                     h2 { (text.numbers) }
                     (order::numbers(scene))
-                    p.hint { ((text.rounding)(&step.text(unit))) }
+                    p.hint { ((text.rounding)(&scene.model.speaker().length(step))) }
                     (frame::to_be_built(scene))
                 }
                 section {
@@ -42,13 +42,13 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 }
 
 /// The verdict in one word, with a shape of its own so that it is not told by colour alone.
-pub(super) fn verdict(verdict: Verdict) -> Markup {
-    html! { p class={ "verdict " (verdict.key()) } { (word(verdict)) } }
+pub(super) fn verdict(scene: Scene<'_>, verdict: Verdict) -> Markup {
+    html! { p class={ "verdict " (verdict.key()) } { (word(scene.text(), verdict)) } }
 }
 
 /// The verdict's word.
-pub(super) const fn word(verdict: Verdict) -> &'static str {
-    let [clear, recheck, stop] = TEXT.check.verdict;
+pub(crate) const fn word(text: &'static Text, verdict: Verdict) -> &'static str {
+    let [clear, recheck, stop] = text.check.verdict;
     match verdict {
         Verdict::Clear => clear,
         Verdict::Recheck => recheck,

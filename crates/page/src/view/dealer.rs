@@ -2,12 +2,11 @@
 
 use super::{Scene, parts, problems};
 use crate::event::Action;
-use crate::text::TEXT;
 use crate::update::ANSWER;
 use hangtrue_core::Length;
 use hangtrue_core::length::read;
 use hangtrue_core::order::Order;
-use hangtrue_core::profile::{DOOR, Door, Kind, Profile, Question};
+use hangtrue_core::profile::{DOOR, Door, Kind, Question, Words};
 use hangtrue_core::say::Message;
 use maud::{Markup, html};
 
@@ -16,30 +15,31 @@ pub(super) fn notice(scene: Scene<'_>) -> Markup {
     let profile = &scene.model.profile;
     html! {
         @if let Some(fault) = &scene.model.profile_fault {
-            div.summary.stop #rules role="note" { p { (TEXT.dealer.unread) } p.hint { (fault) } }
+            div.summary.stop #rules role="note" { p { (scene.text().dealer.unread) } p.hint { (fault) } }
         } @else if !profile.is_built_in() {
-            p.rules #rules { ((TEXT.dealer.rules)(&profile.name, profile.revision)) }
+            p.rules #rules { ((scene.text().dealer.rules)(&profile.name, profile.revision)) }
         }
     }
 }
 
 /// What the dealer says on the first screen, or beside the finished order.
-pub(super) fn says(words: &hangtrue_core::profile::Words) -> Markup {
-    html! { @if !words.is_empty() { p.dealer { (words.in_language(TEXT.lang)) } } }
+pub(super) fn says(scene: Scene<'_>, words: &Words) -> Markup {
+    html! { @if !words.is_empty() { p.dealer { (words.in_language(scene.language().key())) } } }
 }
 
 /// The rules an order was made under, where they are not those it is checked by.
-pub(super) fn other_rules(profile: &Profile, order: &Order) -> Markup {
-    let name = |name: &str, revision| (TEXT.dealer.rules)(name, revision);
+pub(super) fn other_rules(scene: Scene<'_>, order: &Order) -> Markup {
+    let profile = &scene.model.profile;
+    let name = |name: &str, revision| (scene.text().dealer.rules)(name, revision);
     let made = order.profile.as_ref().filter(|(made, _)| !made.is_empty());
     let ours = (!profile.is_built_in()).then(|| (profile.name.clone(), profile.revision));
     let same = made == ours.as_ref();
     let told = |rules: Option<&(String, u32)>| match rules {
         Some((by, revision)) => name(by, *revision),
-        None => TEXT.dealer.built_in.to_owned(),
+        None => scene.text().dealer.built_in.to_owned(),
     };
     html! {
-        @if !same { p.hint { ((TEXT.dealer.other_rules)(&told(made), &told(ours.as_ref()))) } }
+        @if !same { p.hint { ((scene.text().dealer.other_rules)(&told(made), &told(ours.as_ref()))) } }
     }
 }
 
@@ -51,27 +51,28 @@ pub(super) fn doors(scene: Scene<'_>) -> Markup {
     html! {
         @if doors.len() > 1 {
             fieldset.choice.doors {
-                legend { (TEXT.dealer.door) }
+                legend { (scene.text().dealer.door) }
                 @for door in doors {
                     (option(&name, &door.key, chosen == door.key, html! {
-                        (door.name.in_language(TEXT.lang))
+                        (door.name.in_language(scene.language().key()))
                         " " span.hint { (needs(scene, door)) }
                     }))
                 }
-                (option(&name, "", chosen.is_empty(), html! { (TEXT.dealer.no_door) }))
+                (option(&name, "", chosen.is_empty(), html! { (scene.text().dealer.no_door) }))
             }
         } @else if let [only] = doors.as_slice() {
-            p { strong { (only.name.in_language(TEXT.lang)) } " " span.hint { (needs(scene, only)) } }
+            p { strong { (only.name.in_language(scene.language().key())) } " " span.hint { (needs(scene, only)) } }
         }
     }
 }
 
 fn needs(scene: Scene<'_>, door: &Door) -> String {
-    let unit = scene.model.order.survey.unit;
-    let text = |least: Option<Length>| least.map(|least| least.text(unit));
-    let needs =
-        (TEXT.dealer.needs)(text(door.header_least).as_deref(), text(door.post_least).as_deref());
-    let note = door.note.in_language(TEXT.lang);
+    let text = |least: Option<Length>| least.map(|least| scene.model.speaker().length(least));
+    let needs = (scene.text().dealer.needs)(
+        text(door.header_least).as_deref(),
+        text(door.post_least).as_deref(),
+    );
+    let note = door.note.in_language(scene.language().key());
     [note, if note.is_empty() || needs.is_empty() { "" } else { "; " }, &needs].concat()
 }
 
@@ -89,27 +90,29 @@ pub(super) fn questions(scene: Scene<'_>) -> Markup {
     let profile = &scene.model.profile;
     html! {
         form data-act="next" {
-            (parts::heading(&(TEXT.dealer.questions)(&profile.name)))
+            (parts::heading(&(scene.text().dealer.questions)(&profile.name)))
             (problems::summary(scene))
             @for question in &profile.questions { (one(scene, question)) }
-            (parts::submit(TEXT.button.next))
+            (parts::submit(scene.text().button.next))
         }
     }
 }
 
 fn one(scene: Scene<'_>, question: &Question) -> Markup {
     let id = [ANSWER, &question.key].concat();
-    let ask = question.ask.in_language(TEXT.lang);
-    let hint = question.hint.in_language(TEXT.lang);
+    let ask = question.ask.in_language(scene.language().key());
+    let hint = question.hint.in_language(scene.language().key());
     let given = scene.model.answer(&question.key);
-    let optional = html! { @if !question.required { " " span.hint { (TEXT.dealer.optional) } } };
+    let optional =
+        html! { @if !question.required { " " span.hint { (scene.text().dealer.optional) } } };
     let bad = scene.problems.iter().find(|problem| about(&problem.finding.message, question));
     let amiss = html! { @if let Some(problem) = bad { (problems::at_field(scene, problem)) } };
     let choices: Vec<(&str, &str)> = match &question.kind {
-        Kind::Choice(choices) => {
-            choices.iter().map(|c| (c.key.as_str(), c.label.in_language(TEXT.lang))).collect()
-        }
-        Kind::YesNo => vec![("yes", TEXT.frame.yes), ("no", TEXT.frame.no)],
+        Kind::Choice(choices) => choices
+            .iter()
+            .map(|c| (c.key.as_str(), c.label.in_language(scene.language().key())))
+            .collect(),
+        Kind::YesNo => vec![("yes", scene.text().frame.yes), ("no", scene.text().frame.no)],
         Kind::Length { .. } | Kind::Text { .. } => {
             let described = [&id, "-hint"].concat();
             return html! {
@@ -148,7 +151,10 @@ fn echo(scene: Scene<'_>, question: &Question, given: &str) -> Markup {
     let length = matches!(question.kind, Kind::Length { .. }).then(|| read(given, unit).ok());
     html! {
         @if let Some(Some(length)) = length {
-            p.echo { b { (length.text(unit)) } " = " (length.text(unit.other())) }
+            p.echo {
+                b { (scene.model.speaker().length(length)) } " = "
+                (scene.model.speaker().length_in(length, unit.other()))
+            }
         }
     }
 }
@@ -163,17 +169,17 @@ pub(super) fn answers(scene: Scene<'_>, change: bool) -> Markup {
     html! {
         @if !model.order.answers.is_empty() {
             section.answers {
-                h2 { (TEXT.dealer.answers) }
+                h2 { (scene.text().dealer.answers) }
                 ul.read {
                     @for answer in &model.order.answers {
-                        @let (ask, shown) = told(&model.profile, &answer.question, &answer.answer);
+                        @let (ask, shown) = told(scene, &answer.question, &answer.answer);
                         li {
                             span.spot { (ask) }
                             span.typed { (shown) }
                             @if change && answer.question != DOOR {
                                 (parts::quiet_about(
                                     &Action::Answer(answer.question.clone()),
-                                    TEXT.button.change,
+                                    scene.text().button.change,
                                     ask,
                                 ))
                             }
@@ -187,18 +193,22 @@ pub(super) fn answers(scene: Scene<'_>, change: bool) -> Markup {
 
 /// A question and its answer as they are shown: in the dealer's words where the profile
 /// has them, else as the order has them.
-pub(super) fn told<'a>(profile: &'a Profile, key: &'a str, answer: &'a str) -> (&'a str, &'a str) {
+pub(super) fn told<'a>(scene: Scene<'a>, key: &'a str, answer: &'a str) -> (&'a str, &'a str) {
+    let profile = &scene.model.profile;
     if key == DOOR {
         let door = profile.doors.iter().find(|door| door.key == answer);
-        return (TEXT.dealer.door, door.map_or(answer, |door| door.name.in_language(TEXT.lang)));
+        return (
+            scene.text().dealer.door,
+            door.map_or(answer, |door| door.name.in_language(scene.language().key())),
+        );
     }
     let Some(question) = profile.questions.iter().find(|question| question.key == key) else {
         return (key, answer);
     };
     let shown = match (&question.kind, answer) {
-        (Kind::YesNo, "yes") => TEXT.frame.yes,
-        (Kind::YesNo, "no") => TEXT.frame.no,
-        _ => question.shown(answer, TEXT.lang),
+        (Kind::YesNo, "yes") => scene.text().frame.yes,
+        (Kind::YesNo, "no") => scene.text().frame.no,
+        _ => question.shown(answer, scene.language().key()),
     };
-    (question.ask.in_language(TEXT.lang), shown)
+    (question.ask.in_language(scene.language().key()), shown)
 }

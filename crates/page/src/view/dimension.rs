@@ -3,7 +3,6 @@
 use super::{Scene, frame, parts, picture, problems, reading};
 use crate::field::Field;
 use crate::problems::Problem;
-use crate::text::TEXT;
 use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Spot, Unit};
 use maud::{Markup, html};
@@ -11,7 +10,7 @@ use maud::{Markup, html};
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let model = scene.model;
     let Some(dimension) = model.step.dimension() else { return html! {} };
-    let text = (TEXT.dimension)(dimension);
+    let text = (scene.text().dimension)(dimension);
     let spots = dimension.spots();
     let active = model.active.unwrap_or(Field::first(spots[0]));
     let asked: &[Spot] = if model.active.is_some() { &[active.spot] } else { &spots };
@@ -27,8 +26,8 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             div.readings {
                 p.hint {
                     (match model.order.survey.unit {
-                        Unit::Inch => TEXT.field.hint_inch,
-                        Unit::Millimetre => TEXT.field.hint_millimetre,
+                        Unit::Inch => scene.text().field.hint_inch,
+                        Unit::Millimetre => scene.text().field.hint_millimetre,
                     })
                 }
                 @for spot in spots {
@@ -39,9 +38,9 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             }
             @if dimension == Dimension::Header { (frame::to_be_built(scene)) }
             (parts::submit(if only_questions {
-                TEXT.button.next_all_the_same
+                scene.text().button.next_all_the_same
             } else {
-                TEXT.button.next
+                scene.text().button.next
             }))
             section.wrong {
                 h2 { (text.wrong_heading) }

@@ -3,19 +3,18 @@
 use super::{Scene, dealer, parts, picture, problems, reading};
 use crate::field::Field;
 use crate::step::Step;
-use crate::text::TEXT;
 use hangtrue_core::Length;
 use hangtrue_core::profile::Limited;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.frame;
+    let text = &scene.text().frame;
     let model = scene.model;
     let yes_no = |answer: bool| if answer { "yes" } else { "no" };
     let profile = model.profile.chosen(&model.order.answers);
     let least = |what| {
         let least = profile.limit(what).least();
-        least.unwrap_or(Length::ZERO).text(model.order.survey.unit)
+        model.speaker().length(least.unwrap_or(Length::ZERO))
     };
     let spots = Step::Frame.spots();
     html! {
@@ -50,7 +49,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 }
             }
             (to_be_built(scene))
-            (parts::submit(TEXT.button.next))
+            (parts::submit(scene.text().button.next))
         }
     }
 }
@@ -65,12 +64,12 @@ pub(super) fn to_be_built(scene: Scene<'_>) -> Markup {
     html! {
         @if scene.report.preparation.needed() {
             section.build {
-                h2 { (TEXT.frame.build_heading) }
+                h2 { (scene.text().frame.build_heading) }
                 @for finding in notes {
                     p { (speaker.say(&finding.message)) }
                     @for hint in &finding.hints { p { (speaker.say(hint)) } }
                 }
-                (parts::caution(TEXT.frame.weld_caution))
+                (parts::caution(scene.text().frame.weld_caution))
             }
         }
     }

@@ -3,10 +3,9 @@
 
 use super::{Scene, parts, picture};
 use crate::event::Action;
-use crate::text::TEXT;
 use hangtrue_core::judge::{AdjustedReading, State};
+use hangtrue_core::say::JudgeSays;
 use hangtrue_core::say::capital;
-use hangtrue_core::say::{JudgeSays, decimal};
 use hangtrue_core::{Dimension, Length, Spot, Unit};
 use hangtrue_draw::Residual;
 use maud::{Markup, html};
@@ -17,13 +16,13 @@ pub(super) fn state(scene: Scene<'_>, spot: Spot) -> Markup {
     let state = states.iter().find(|(at, _)| *at == spot).map(|(_, state)| *state);
     html! {
         @if let Some(state) = state {
-            span class={ "state " (state.key()) } { (word(state)) }
+            span class={ "state " (state.key()) } { (word(scene, state)) }
         }
     }
 }
 
-const fn word(state: State) -> &'static str {
-    let text = &TEXT.judge;
+const fn word(scene: Scene<'_>, state: State) -> &'static str {
+    let text = &scene.text().judge;
     match state {
         State::Fits => text.fits,
         State::Doubtful => text.doubtful,
@@ -61,7 +60,7 @@ pub(super) fn next(scene: Scene<'_>) -> Markup {
     html! {
         @if let Some(next) = next {
             section.next {
-                h2 { (TEXT.judge.next) }
+                h2 { (scene.text().judge.next) }
                 p {
                     (scene.model.speaker().say(&JudgeSays::Next {
                         spot: next.spot,
@@ -69,7 +68,7 @@ pub(super) fn next(scene: Scene<'_>) -> Markup {
                         checks: next.checks.clone(),
                     }.into()))
                 }
-                (parts::button(&Action::Take(next.spot), TEXT.judge.take))
+                (parts::button(&Action::Take(next.spot), scene.text().judge.take))
             }
         }
     }
@@ -81,7 +80,7 @@ pub(super) fn unseen(scene: Scene<'_>) -> Markup {
     let unseen = scene.report.judgement.unseen;
     html! {
         section {
-            h2 { (TEXT.judge.unseen) }
+            h2 { (scene.text().judge.unseen) }
             ul {
                 @for (dimension, least) in Dimension::ALL.into_iter().zip(unseen) {
                     @let readings = survey.of(dimension).count();
@@ -94,14 +93,14 @@ pub(super) fn unseen(scene: Scene<'_>) -> Markup {
                     }
                 }
             }
-            p.hint { (TEXT.judge.never) }
+            p.hint { (scene.text().judge.never) }
         }
     }
 }
 
 /// The figures, for who asks for them. All in millimetres.
 pub(super) fn working(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.judge;
+    let text = &scene.text().judge;
     let speaker = scene.model.speaker();
     let judgement = &scene.report.judgement;
     html! {
@@ -137,12 +136,14 @@ const COLUMNS: [&str; 6] = ["name", "figure", "figure", "figure", "figure", "fig
 
 fn figures(scene: Scene<'_>, one: &AdjustedReading) -> [String; 5] {
     let entry = scene.model.order.survey.entries(one.spot).get(one.index);
+    let speaker = scene.model.speaker();
+    let decimal = |value| speaker.decimal(value, 1);
     let read = entry.and_then(|entry| entry.read.as_ref().ok().copied());
     [
-        read.map_or_else(String::new, |read| read.text(Unit::Millimetre)),
-        decimal(one.value, 1),
-        decimal(one.sigma, 1),
-        decimal(one.w, 1),
-        one.least_detectable.map_or_else(|| "–".to_owned(), |least| decimal(least, 1)),
+        read.map_or_else(String::new, |read| speaker.length_in(read, Unit::Millimetre)),
+        decimal(one.value),
+        decimal(one.sigma),
+        decimal(one.w),
+        one.least_detectable.map_or_else(|| "–".to_owned(), decimal),
     ]
 }

@@ -21,8 +21,9 @@ mod voice;
 use crate::model::{Environment, Model};
 use crate::problems::{Problem, problems};
 use crate::step::Step;
-use crate::text::TEXT;
+use crate::text::Text;
 use hangtrue_core::check::Report;
+use hangtrue_core::say::Language;
 use maud::{Markup, html};
 
 /// What a screen is drawn from: the model, and what follows from it once.
@@ -32,6 +33,18 @@ struct Scene<'a> {
     report: &'a Report,
     /// What stands against going on; empty until Continue was pressed.
     problems: &'a [Problem],
+}
+
+impl Scene<'_> {
+    /// The language the page speaks.
+    const fn language(self) -> Language {
+        self.model.environment.language
+    }
+
+    /// The page's words.
+    const fn text(self) -> &'static Text {
+        Text::of(self.language())
+    }
 }
 
 /// The whole screen as markup. The same model gives the same markup.
@@ -54,6 +67,10 @@ pub fn view(model: &Model) -> String {
     };
     page(scene, &body).into_string()
 }
+
+/// The verdict's word.
+pub(crate) use check::word;
+pub(crate) use parts::languages;
 
 /// The first screen of a new survey: what the page shows before any script has run.
 #[must_use]
@@ -79,19 +96,25 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
     html! {
         header.top {
             @if step.back().is_some() || matches!(step, Step::Scan | Step::Voice) {
-                (parts::quiet("back", TEXT.button.back))
+                (parts::quiet("back", scene.text().button.back))
             } @else {
                 span.name { "Hangtrue" }
             }
+            @if step == Step::Start {
+                (languages(scene.language()))
+            }
             @if let Some((at, of)) = progress(scene.model) {
                 div.progress {
-                    span { ((TEXT.progress)(at, of)) }
+                    span { ((scene.text().progress)(at, of)) }
                     progress value=(at) max=(of) aria-hidden="true" {}
                 }
             }
         }
         main #main class={ "step-" (step.slug()) } {
             (body)
+        }
+        @if step != Step::Start {
+            footer.foot { (languages(scene.language())) }
         }
         p.visually-hidden #spoken role="status" aria-live="polite" { (scene.model.spoken) }
     }

@@ -4,7 +4,7 @@ use super::{Scene, check, dealer, frame, judge, order, parts, picture, print};
 use crate::event::Action;
 use crate::model::Model;
 use crate::step::Step;
-use crate::text::TEXT;
+use crate::text::{Opened, Text};
 use hangtrue_core::Dimension;
 use hangtrue_core::order::Order;
 use maud::{Markup, html};
@@ -14,20 +14,20 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
         Some(Ok(order)) => whole(scene.model, order),
         Some(Err(error)) => html! {
             @let advice = hangtrue_link::say::link(scene.model.speaker().language, *error);
-            (parts::heading(TEXT.opened.damaged))
+            (parts::heading(scene.text().opened.damaged))
             p.lede { (advice.what) " " (advice.ask) }
-            p { (parts::to(Step::Start, TEXT.start.heading)) }
+            p { (parts::to(Step::Start, scene.text().start.heading)) }
         },
-        None => html! { p { (parts::to(Step::Start, TEXT.start.heading)) } },
+        None => html! { p { (parts::to(Step::Start, scene.text().start.heading)) } },
     }
 }
 
 fn whole(model: &Model, order: &Order) -> Markup {
-    let text = &TEXT.opened;
     // The opened order in the place of the draft, for this screen alone.
     let shown = Model { order: order.clone(), ..model.clone() };
     let report = shown.report();
     let scene = Scene { model: &shown, report: &report, problems: &[] };
+    let text = &scene.text().opened;
     html! {
         form data-act="adopt" {
             (parts::heading(text.heading))
@@ -35,7 +35,7 @@ fn whole(model: &Model, order: &Order) -> Markup {
             @if model.replacing { (replace(model)) }
             div.actions {
                 @if !model.replacing { (parts::submit(text.adopt)) }
-                (parts::button(&Action::Print, TEXT.button.print))
+                (parts::button(&Action::Print, scene.text().button.print))
                 @if model.has_draft() { (parts::to(Step::Check, text.own)) }
             }
         }
@@ -46,18 +46,19 @@ fn whole(model: &Model, order: &Order) -> Markup {
 /// The order of `scene`, with every rule run again; `judged` says whether it came with the
 /// verdict that its writer saw.
 pub(super) fn body(scene: Scene<'_>, judged: bool) -> Markup {
-    let text = &TEXT.opened;
+    let text = &scene.text().opened;
     let order = &scene.model.order;
+    let word = |verdict| check::word(scene.text(), verdict);
     html! {
-        (check::verdict(scene.report.verdict))
+        (check::verdict(scene, scene.report.verdict))
         p.lede { (text.lede) }
         @if judged && order.claimed != scene.report.verdict {
             p.summary.stop {
-                ((text.disagrees)(check::word(order.claimed), check::word(scene.report.verdict)))
+                ((text.disagrees)(word(order.claimed), word(scene.report.verdict)))
             }
         }
-        (dealer::other_rules(&scene.model.profile, order))
-        (particulars(order))
+        (dealer::other_rules(scene, order))
+        (particulars(text, order))
         div.columns {
             (order::numbers(scene))
             (picture::order(scene))
@@ -77,11 +78,10 @@ pub(super) fn body(scene: Scene<'_>, judged: bool) -> Markup {
 
 /// The question before the opened order takes the draft's place, which is named.
 fn replace(model: &Model) -> Markup {
-    let text = &TEXT.handover.replace;
+    let text = &Text::of(model.environment.language).handover.replace;
     let report = model.report();
     let numbers = Dimension::ALL.iter().filter_map(|d| report.numbers.ordered(*d));
-    let unit = model.order.survey.unit;
-    let line: Vec<String> = numbers.map(|number| number.text(unit)).collect();
+    let line: Vec<String> = numbers.map(|number| model.speaker().length(number)).collect();
     html! {
         div.summary #replace tabindex="-1" role="group" aria-labelledby="replace-question" {
             h2 #replace-question { (text.question) }
@@ -94,8 +94,7 @@ fn replace(model: &Model) -> Markup {
     }
 }
 
-fn particulars(order: &Order) -> Markup {
-    let text = &TEXT.opened;
+fn particulars(text: &Opened, order: &Order) -> Markup {
     html! {
         ul.particulars {
             @if !order.vehicle.is_empty() { li { strong { (order.vehicle) } } }

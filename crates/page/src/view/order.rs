@@ -6,7 +6,6 @@ use crate::event::Action;
 use crate::field::Field;
 use crate::model::{confirm_key, confirmation};
 use crate::problems;
-use crate::text::TEXT;
 use hangtrue_core::order::Number;
 use hangtrue_core::profile::Take;
 use hangtrue_core::say::capital;
@@ -16,17 +15,16 @@ use maud::{Markup, html};
 /// The four numbers, each with why it is what it is.
 pub(super) fn numbers(scene: Scene<'_>) -> Markup {
     let speaker = scene.model.speaker();
-    let unit = scene.model.order.survey.unit;
     html! {
         dl.numbers {
             @for dimension in Dimension::ALL {
                 div {
                     dt { (speaker.dimension(dimension)) }
                     @if let Some(number) = scene.report.numbers.get(dimension) {
-                        dd.value { (number.ordered.text(unit)) }
+                        dd.value { (speaker.length(number.ordered)) }
                         dd.why { (why(scene, number)) }
                     } @else {
-                        dd.value.none { (TEXT.check.not_read) }
+                        dd.value.none { (scene.text().check.not_read) }
                     }
                 }
             }
@@ -38,19 +36,19 @@ fn why(scene: Scene<'_>, number: &Number) -> Markup {
     let survey = &scene.model.order.survey;
     let count = survey.of(number.dimension).count();
     let place = scene.model.speaker().place(number.spot);
-    let found = number.as_found.text(survey.unit);
+    let found = scene.model.speaker().length(number.as_found);
     let mean = scene.model.profile.take == Take::Mean && count > 1;
     let tightest = survey.tightest(number.dimension).map_or(number.as_found, |(_, read)| read);
     let changed = scene.report.preparation.change(number.dimension) != hangtrue_core::Length::ZERO;
     html! {
         @if mean {
-            ((TEXT.dealer.mean)(count, &found, place, &tightest.text(survey.unit)))
+            ((scene.text().dealer.mean)(count, &found, place, &scene.model.speaker().length(tightest)))
         } @else {
-            ((TEXT.check.tightest)(count, place, &found))
+            ((scene.text().check.tightest)(count, place, &found))
         }
         @if changed {
-            " · " ((TEXT.check.as_found)(&found)) ". "
-            strong { (TEXT.check.remeasure) }
+            " · " ((scene.text().check.as_found)(&found)) ". "
+            strong { (scene.text().check.remeasure) }
         }
     }
 }
@@ -74,7 +72,7 @@ pub(super) fn readings(scene: Scene<'_>, change: bool) -> Markup {
                         @if change && !entry.struck {
                             (super::parts::quiet_about(
                                 &Action::Change(Field { spot, index }),
-                                TEXT.button.change,
+                                scene.text().button.change,
                                 speaker.spot(spot),
                             ))
                         }
@@ -86,12 +84,11 @@ pub(super) fn readings(scene: Scene<'_>, change: bool) -> Markup {
 }
 
 fn typed(scene: Scene<'_>, entry: &Entry) -> Markup {
-    let unit = scene.model.order.survey.unit;
     html! {
         span.typed {
             @match (&entry.read, entry.struck) {
-                (_, true) => { del { (entry.text) } " " small { (TEXT.check.struck) } }
-                (Ok(length), false) => (length.text(unit)),
+                (_, true) => { del { (entry.text) } " " small { (scene.text().check.struck) } }
+                (Ok(length), false) => (scene.model.speaker().length(*length)),
                 (Err(_), false) => (entry.text),
             }
         }
@@ -123,18 +120,18 @@ fn one(scene: Scene<'_>, finding: &Finding, ask: bool) -> Markup {
             @if let Some(field) = suspect {
                 (super::parts::quiet_about(
                     &Action::Reread(field),
-                    TEXT.button.read_again,
+                    scene.text().button.read_again,
                     speaker.spot(field.spot),
                 ))
             }
             @if recheck {
                 label.confirm {
                     input type="checkbox" data-act=(Action::Confirm(key).code()) checked[confirmed];
-                    span { (TEXT.check.confirm) }
+                    span { (scene.text().check.confirm) }
                 }
             }
         } @else if confirmed {
-            p.hint { (TEXT.check.confirmed) }
+            p.hint { (scene.text().check.confirmed) }
         }
     }
 }

@@ -2,6 +2,8 @@
 
 use crate::event::Action;
 use crate::step::Step;
+use crate::text::Text;
+use hangtrue_core::say::Language;
 use maud::{Markup, html};
 
 /// The screen's one question, which takes the focus when the screen changes.
@@ -29,6 +31,21 @@ pub(super) fn quiet_about(action: &Action, text: &str, about: &str) -> Markup {
     html! {
         button.quiet type="button" data-act=(action.code()) {
             (text) span.visually-hidden { " " (about) }
+        }
+    }
+}
+
+/// The languages, of which the one that is spoken is pressed. The keyboard stays where it
+/// is: a change in the middle of a reading takes neither focus nor caret from it.
+pub(crate) fn languages(spoken: Language) -> Markup {
+    html! {
+        nav.languages aria-label=(Text::of(spoken).language) {
+            @for one in Language::ALL {
+                button.quiet type="button" lang=(one.key()) data-key=(one.key()) data-keep-focus
+                    data-act=(Action::Speak(one).code()) aria-pressed=(one == spoken) {
+                    (one.name())
+                }
+            }
         }
     }
 }

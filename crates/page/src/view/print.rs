@@ -6,7 +6,6 @@
 
 use super::{Scene, check, dealer, picture, qr, voice};
 use crate::message::number;
-use crate::text::TEXT;
 use hangtrue_core::order::{Answer, Order};
 use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Entry, Finding, Length, Severity, Spot};
@@ -16,7 +15,7 @@ use maud::{Markup, html};
 
 /// The sheet of the order in `scene`, written as `order` on that day.
 pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
-    let text = &TEXT.paper;
+    let text = &scene.text().paper;
     let note = shorten(&order.note, NOTE_MOST);
     let options = shorten(&options(scene, order), NOTE_MOST);
     let differs = differs(scene, order);
@@ -37,11 +36,11 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
             }
             (table(scene))
             @if !options.is_empty() {
-                p.paper-note { strong { (text.options) ": " } (options) }
+                p.paper-note { strong { (text.options) (scene.text().colon) } (options) }
             }
             @if !note.is_empty() {
                 p.paper-note {
-                    strong { (text.note) ": " } (note)
+                    strong { (text.note) (scene.text().colon) } (note)
                     @if note != order.note { " " em { (text.cut) } }
                 }
             }
@@ -52,8 +51,8 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
                     (findings(scene, room))
                 }
                 div {
-                    h2 { (TEXT.judge.unseen) }
-                    p { (text.unseen) " " (TEXT.judge.never) }
+                    h2 { (scene.text().judge.unseen) }
+                    p { (text.unseen) " " (scene.text().judge.never) }
                 }
             }
             p.paper-caution { (text.cautions) }
@@ -64,9 +63,9 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
 
 /// The link as a picture, and the check characters; in a PDF the picture is a link too.
 fn code(scene: Scene<'_>, order: &Order) -> Markup {
-    let text = &TEXT.paper;
+    let text = &scene.text().paper;
     let link = hangtrue_link::url(&scene.model.environment.base, order).ok();
-    let picture = link.as_deref().and_then(|link| qr::picture(link, Surface::Paper));
+    let picture = link.as_deref().and_then(|link| qr::picture(scene, link, Surface::Paper));
     let scannable = picture.is_some();
     let unit = scene.model.order.survey.unit;
     html! {
@@ -93,8 +92,8 @@ fn code(scene: Scene<'_>, order: &Order) -> Markup {
 fn options(scene: Scene<'_>, order: &Order) -> String {
     let mut text = String::new();
     for Answer { question, answer } in &order.answers {
-        let (ask, shown) = dealer::told(&scene.model.profile, question, answer);
-        let between = if ask.ends_with('?') { " " } else { ": " };
+        let (ask, shown) = dealer::told(scene, question, answer);
+        let between = if ask.ends_with('?') { " " } else { scene.text().colon };
         for piece in [if text.is_empty() { "" } else { "; " }, ask, between, shown] {
             text.push_str(piece);
         }
@@ -120,11 +119,11 @@ const NUMBER_MOST: usize = 6;
 const OTHER_MOST: usize = 4;
 
 fn head(scene: Scene<'_>, order: &Order) -> Markup {
-    let text = &TEXT.paper;
+    let text = &scene.text().paper;
     html! {
         header.paper-head {
             div {
-                h1 { (TEXT.order) }
+                h1 { (scene.text().order) }
                 @if !order.vehicle.is_empty() {
                     p.paper-vehicle { (shorten(&order.vehicle, LINE_MOST)) }
                 }
@@ -133,14 +132,14 @@ fn head(scene: Scene<'_>, order: &Order) -> Markup {
                 }
             }
             div {
-                p.paper-verdict { (check::word(scene.report.verdict)) }
+                p.paper-verdict { (check::word(scene.text(), scene.report.verdict)) }
                 @if let Some(number) = number(&scene.model.profile, order, scene.report) {
-                    p { b { ((TEXT.dealer.number)(&number)) } }
+                    p { b { ((scene.text().dealer.number)(&number)) } }
                 }
                 @if let Some(date) = order.date { p { (date.text()) } }
-                p { ((TEXT.opened.frame)(order.survey.prepared)) }
+                p { ((scene.text().opened.frame)(order.survey.prepared)) }
                 @if let Some(still_in) = order.old_door_in {
-                    p { ((TEXT.opened.old_door)(still_in)) }
+                    p { ((scene.text().opened.old_door)(still_in)) }
                 }
                 p {
                     @match &order.profile {
@@ -156,7 +155,7 @@ fn head(scene: Scene<'_>, order: &Order) -> Markup {
 /// The ordered numbers, what was read for each, what would not be seen in it, and a blank
 /// to measure it again; then the readings that are no number of the order.
 fn table(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.paper;
+    let text = &scene.text().paper;
     let speaker = scene.model.speaker();
     html! {
         table {
@@ -183,23 +182,22 @@ fn table(scene: Scene<'_>) -> Markup {
 }
 
 fn ordered(scene: Scene<'_>, dimension: Dimension, unseen: Option<Length>) -> Markup {
-    let text = &TEXT.paper;
-    let unit = scene.model.speaker().unit;
+    let text = &scene.text().paper;
     let Some(number) = scene.report.numbers.get(dimension) else {
-        return html! { td.paper-number { (TEXT.check.not_read) } td {} td {} };
+        return html! { td.paper-number { (scene.text().check.not_read) } td {} td {} };
     };
     html! {
-        td.paper-number { (number.ordered.text(unit)) }
+        td.paper-number { (scene.model.speaker().length(number.ordered)) }
         td {
             (Row::of(scene, &dimension.spots(), NUMBER_MOST).markup(scene))
             @if scene.report.preparation.change(dimension) != Length::ZERO {
                 br;
-                em { ((text.as_found)(&number.as_found.text(unit))) }
+                em { ((text.as_found)(&scene.model.speaker().length(number.as_found))) }
             }
         }
         td {
             @match unseen {
-                Some(least) => ((text.unseen_below)(&least.text(unit))),
+                Some(least) => ((text.unseen_below)(&scene.model.speaker().length(least))),
                 None => (text.unseen_any),
             }
         }
@@ -247,12 +245,13 @@ impl<'a> Row<'a> {
             }
         }
         if self.more > 0 {
-            count += (TEXT.paper.more_readings)(self.more).len();
+            count += (scene.text().paper.more_readings)(self.more).len();
         }
         count.div_ceil(width)
     }
 
     fn markup(&self, scene: Scene<'_>) -> Markup {
+        let [open, close] = scene.text().quotes;
         html! {
             @for (place, entries) in &self.shown {
                 i { (place) }
@@ -264,12 +263,12 @@ impl<'a> Row<'a> {
                     } @else if entry.read.is_ok() {
                         b { (reading(scene, entry)) }
                     } @else {
-                        "“" (reading(scene, entry)) "”"
+                        (open) (reading(scene, entry)) (close)
                     }
                 }
                 " "
             }
-            @if self.more > 0 { em { ((TEXT.paper.more_readings)(self.more)) } }
+            @if self.more > 0 { em { ((scene.text().paper.more_readings)(self.more)) } }
         }
     }
 }
@@ -277,7 +276,7 @@ impl<'a> Row<'a> {
 /// A reading as the order writes it; a struck or unreadable one as it was typed.
 fn reading(scene: Scene<'_>, entry: &Entry) -> String {
     match (&entry.read, entry.struck) {
-        (Ok(length), false) => length.text(scene.model.speaker().unit),
+        (Ok(length), false) => scene.model.speaker().length(*length),
         _ => shorten(&entry.text, READING_MOST),
     }
 }
@@ -308,7 +307,7 @@ fn findings(scene: Scene<'_>, room: usize) -> Markup {
     for finding in all {
         let said = speaker.say(&finding.message);
         let confirmed = finding.severity == Severity::Recheck && scene.model.confirmed(finding);
-        let extra = if confirmed { TEXT.paper.confirmed } else { "" };
+        let extra = if confirmed { scene.text().paper.confirmed } else { "" };
         let needs = lines(&said, COLUMN_LINE) + lines(extra, COLUMN_LINE);
         if needs > left {
             break;
@@ -318,17 +317,17 @@ fn findings(scene: Scene<'_>, room: usize) -> Markup {
     }
     let more = all.len() - shown.len();
     html! {
-        @if all.is_empty() { p { (TEXT.check.clear) } }
+        @if all.is_empty() { p { (scene.text().check.clear) } }
         ul {
             @for (finding, said, confirmed) in &shown {
                 li {
-                    @if let Some(word) = word(finding) { b { (word) ": " } }
+                    @if let Some(word) = word(scene, finding) { b { (word) (scene.text().colon) } }
                     (said)
-                    @if *confirmed { " " em { (TEXT.paper.confirmed) } }
+                    @if *confirmed { " " em { (scene.text().paper.confirmed) } }
                 }
             }
         }
-        @if more > 0 { p { em { ((TEXT.paper.more_findings)(more)) } } }
+        @if more > 0 { p { em { ((scene.text().paper.more_findings)(more)) } } }
     }
 }
 
@@ -338,18 +337,20 @@ fn differs(scene: Scene<'_>, order: &Order) -> String {
     if claimed == found {
         return String::new();
     }
-    (TEXT.opened.disagrees)(check::word(claimed), check::word(found))
+    (scene.text().opened.disagrees)(
+        check::word(scene.text(), claimed),
+        check::word(scene.text(), found),
+    )
 }
 
 /// The verdict that a finding brings; a note brings none.
-fn word(finding: &Finding) -> Option<&'static str> {
-    (finding.severity != Severity::Note).then(|| check::word(finding.severity.into()))
+fn word(scene: Scene<'_>, finding: &Finding) -> Option<&'static str> {
+    (finding.severity != Severity::Note).then(|| check::word(scene.text(), finding.severity.into()))
 }
 
 fn build(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.paper;
+    let text = &scene.text().paper;
     let build = &scene.report.preparation;
-    let unit = scene.model.speaker().unit;
     html! {
         @if build.needed() {
             h2 { (text.build) }
@@ -357,7 +358,7 @@ fn build(scene: Scene<'_>) -> Markup {
                 @for (say, by) in
                     text.build_by.iter().zip([build.header_down, build.left_out, build.right_out])
                 {
-                    @if by != Length::ZERO { li { b { (say(&by.text(unit))) } } }
+                    @if by != Length::ZERO { li { b { (say(&scene.model.speaker().length(by))) } } }
                 }
             }
             p { (text.build_then) }

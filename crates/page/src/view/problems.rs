@@ -3,7 +3,6 @@
 use super::Scene;
 use crate::event::Action;
 use crate::problems::Problem;
-use crate::text::TEXT;
 use hangtrue_core::say::Message;
 use maud::{Markup, html};
 
@@ -14,7 +13,7 @@ pub(super) fn summary(scene: Scene<'_>) -> Markup {
         @if !scene.problems.is_empty() {
             section.summary.stop[blocks] #problems tabindex="-1" aria-labelledby="problems-heading" {
                 h2 #problems-heading {
-                    (if blocks { TEXT.field.problems } else { TEXT.field.questions })
+                    (if blocks { scene.text().field.problems } else { scene.text().field.questions })
                 }
                 ul {
                     @for problem in scene.problems {
@@ -56,8 +55,9 @@ pub(super) fn at_field(scene: Scene<'_>, problem: &Problem) -> Markup {
             }
             @if let Some(field) = problem.field {
                 @for text in problem.suggestions() {
-                    button type="button" data-act=(Action::Use(field, text.to_owned()).code()) {
-                        ((TEXT.button.use_text)(text))
+                    @let typed = speaker.language.typed(text);
+                    button type="button" data-act=(Action::Use(field, typed).code()) {
+                        ((scene.text().button.use_text)(&speaker.language.written(text)))
                     }
                 }
             }

@@ -3,7 +3,6 @@
 use super::{Scene, parts, picture, problems, reading};
 use crate::event::Action;
 use crate::model::Model;
-use crate::text::TEXT;
 use hangtrue_core::say::JudgeSays;
 use hangtrue_core::say::capital;
 use maud::{Markup, html};
@@ -13,7 +12,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     let Some(field) = model.proof else { return html! {} };
     let entries = model.order.survey.entries(field.spot);
     let repeat = entries.iter().take(field.index).any(|entry| !entry.is_blank());
-    let text = &TEXT.proof;
+    let text = &scene.text().proof;
     let blank = model.told && model.typed(field).trim().is_empty();
     html! {
         form.two data-act="next" {
@@ -34,8 +33,8 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (picture(scene))
             div.readings { (reading::field(scene, field, true)) }
             div.actions {
-                (parts::submit(TEXT.button.next))
-                (parts::button(&Action::Skip, TEXT.button.skip))
+                (parts::submit(scene.text().button.next))
+                (parts::button(&Action::Skip, scene.text().button.skip))
             }
         }
     }
@@ -50,7 +49,7 @@ fn why(scene: Scene<'_>) -> String {
     let says =
         next.map(|next| JudgeSays::Next { spot: next.spot, why: next.why, checks: next.checks });
     says.map_or_else(
-        || (TEXT.place)(field.spot).to_owned(),
+        || (scene.text().place)(field.spot).to_owned(),
         |says| scene.model.speaker().say(&says.into()),
     )
 }

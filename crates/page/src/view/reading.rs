@@ -3,15 +3,14 @@
 use super::{Scene, picture, problems};
 use crate::event::{Action, keys};
 use crate::field::Field;
-use crate::text::TEXT;
-use hangtrue_core::{Length, Unit};
+use hangtrue_core::Length;
 use maud::{Markup, html};
 
 /// The field, whole. Keys and tape stand at the active one only.
 pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
     let name = field.name();
     let speaker = scene.model.speaker();
-    let place = TEXT.place;
+    let place = scene.text().place;
     let unit = scene.model.order.survey.unit;
     let entries = scene.model.order.survey.entries(field.spot);
     let read = entries.get(field.index).and_then(|entry| entry.read.as_ref().ok().copied());
@@ -30,20 +29,21 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
                     autocorrect="off" enterkeyhint="next" maxlength="120"
                     aria-describedby=(described)
                     aria-invalid=[(!here.is_empty()).then_some("true")];
-                span.unit aria-hidden="true" { (unit.key()) }
+                span.unit aria-hidden="true" { (speaker.language.unit(unit)) }
             }
-            p.echo id={ (name) "-echo" } { (echo(read, unit)) }
+            p.echo id={ (name) "-echo" } { (echo(scene, read)) }
             @if active { (aids(scene, read)) }
         }
     }
 }
 
 /// The reading in both units, as it is understood.
-fn echo(read: Option<Length>, unit: Unit) -> Markup {
+fn echo(scene: Scene<'_>, read: Option<Length>) -> Markup {
+    let speaker = scene.model.speaker();
     html! {
         @if let Some(length) = read {
-            @let other = length.text(unit.other());
-            b { (length.text(unit)) }
+            @let other = speaker.length_in(length, speaker.unit.other());
+            b { (speaker.length(length)) }
             // An inexact value brings its own sign.
             (if other.starts_with('≈') { " " } else { " = " }) (other)
         }
@@ -54,17 +54,17 @@ fn echo(read: Option<Length>, unit: Unit) -> Markup {
 fn aids(scene: Scene<'_>, read: Option<Length>) -> Markup {
     let unit = scene.model.order.survey.unit;
     html! {
-        div.keys role="group" aria-label=(TEXT.field.keys) {
+        div.keys role="group" aria-label=(scene.text().field.keys) {
             @for (label, key) in keys(unit) {
                 button type="button" data-act=(Action::Key(key).code()) data-keep-focus { (label) }
             }
             button type="button" data-act=(Action::Letters.code()) {
-                (if scene.model.letters { TEXT.button.numbers } else { TEXT.button.letters })
+                (if scene.model.letters { scene.text().button.numbers } else { scene.text().button.letters })
             }
         }
         @if let Some(length) = read {
             figure.tape {
-                figcaption { (TEXT.field.tape) }
+                figcaption { (scene.text().field.tape) }
                 (picture::tape(scene, length))
             }
         }

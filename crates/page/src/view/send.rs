@@ -4,12 +4,11 @@ use super::{Scene, dealer, judge, order, parts, picture, print};
 use crate::event::Action;
 use crate::message::Message;
 use crate::step::Step;
-use crate::text::TEXT;
 use hangtrue_core::profile::dialled;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.send;
+    let text = &scene.text().send;
     let model = scene.model;
     let ready = model.against(scene.report).is_empty();
     html! {
@@ -17,7 +16,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (parts::heading(text.heading))
             @if ready {
                 p.lede { (text.lede) }
-                (dealer::says(&model.profile.send))
+                (dealer::says(scene, &model.profile.send))
                 div.columns {
                     (order::numbers(scene))
                     (picture::order(scene))
@@ -31,19 +30,19 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 (order::findings(scene, false))
                 (judge::unseen(scene))
             } @else {
-                (not_yet())
+                (not_yet(scene))
             }
-            p { (parts::quiet(&Action::Restart.code(), TEXT.button.restart)) }
+            p { (parts::quiet(&Action::Restart.code(), scene.text().button.restart)) }
         }
         @if ready { (print::sheet(scene, &model.sent(scene.report.verdict))) }
     }
 }
 
 /// That there is no link yet, and the way to what stands against it.
-pub(super) fn not_yet() -> Markup {
+pub(super) fn not_yet(scene: Scene<'_>) -> Markup {
     html! {
-        p.lede { (TEXT.send.not_yet) }
-        p { (parts::to(Step::Check, TEXT.check.heading)) }
+        p.lede { (scene.text().send.not_yet) }
+        p { (parts::to(Step::Check, scene.text().check.heading)) }
     }
 }
 
@@ -51,7 +50,7 @@ pub(super) fn not_yet() -> Markup {
 pub(super) fn message(scene: Scene<'_>) -> Result<Message, Markup> {
     let model = scene.model;
     if !model.against(scene.report).is_empty() {
-        return Err(not_yet());
+        return Err(not_yet(scene));
     }
     Message::of(model, scene.report).map_err(|error| {
         let advice = hangtrue_link::say::encode(model.speaker().language, error);
@@ -60,7 +59,7 @@ pub(super) fn message(scene: Scene<'_>) -> Result<Message, Markup> {
 }
 
 fn ways(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.handover;
+    let text = &scene.text().handover;
     let model = scene.model;
     let message = match message(scene) {
         Ok(message) => message,
@@ -70,7 +69,7 @@ fn ways(scene: Scene<'_>) -> Markup {
     let heading = if to.is_empty() {
         text.ways.to_owned()
     } else {
-        (TEXT.dealer.send_to)(&model.profile.name)
+        (scene.text().dealer.send_to)(&model.profile.name)
     };
     let (first, second) = if model.environment.can_share {
         (Action::Share, Some(Action::Copy))
@@ -81,29 +80,29 @@ fn ways(scene: Scene<'_>) -> Markup {
         section.link {
             h2 { (heading) }
             @if let Some(number) = &message.number {
-                p { ((TEXT.dealer.number)(number)) }
+                p { ((scene.text().dealer.number)(number)) }
             }
             @if let Some(page) = message.page(to) {
-                a.button.primary href=(page) { ((TEXT.dealer.page)(&model.profile.name)) }
+                a.button.primary href=(page) { ((scene.text().dealer.page)(&model.profile.name)) }
             }
             // No submit button: Enter in a line above must not send anything.
             button.primary[to.page.is_empty()] type="button" data-act=(first.code()) {
-                (word(&first))
+                (word(scene, &first))
             }
             div.actions {
-                @if let Some(second) = second { (parts::button(&second, word(&second))) }
+                @if let Some(second) = second { (parts::button(&second, word(scene, &second))) }
                 a.button href=(message.mailto(to, &model.order.vehicle)) { (text.mail) }
                 a.button href=(message.sms(to)) { (text.sms) }
                 @if !to.phone.is_empty() {
-                    a.button href={ "tel:" (dialled(&to.phone)) } { ((TEXT.dealer.call)(&to.phone)) }
+                    a.button href={ "tel:" (dialled(&to.phone)) } { ((scene.text().dealer.call)(&to.phone)) }
                 }
                 a.button href={ "#/" (Step::Scan.slug()) } { (text.scan) }
                 a.button href={ "#/" (Step::Voice.slug()) } { (text.say) }
-                (parts::button(&Action::Print, TEXT.button.print))
+                (parts::button(&Action::Print, scene.text().button.print))
             }
             p.hint role="status" {
                 @match model.copied {
-                    Some(true) => (TEXT.send.copied),
+                    Some(true) => (scene.text().send.copied),
                     Some(false) => (text.by_hand),
                     None => {},
                 }
@@ -113,14 +112,14 @@ fn ways(scene: Scene<'_>) -> Markup {
             }
             p { a.url href=(message.link) { (message.link) } }
             (parts::quiet(&Action::CopyLink.code(), text.copy_link))
-            p.hint { (TEXT.send.lasting) }
+            p.hint { (scene.text().send.lasting) }
         }
     }
 }
 
-const fn word(action: &Action) -> &'static str {
+const fn word(scene: Scene<'_>, action: &Action) -> &'static str {
     match action {
-        Action::Share => TEXT.button.share,
-        _ => TEXT.button.copy,
+        Action::Share => scene.text().button.share,
+        _ => scene.text().button.copy,
     }
 }

@@ -2,11 +2,10 @@
 
 use super::{Scene, dealer, parts};
 use crate::address::DESK_PAGE;
-use crate::text::TEXT;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.start;
+    let text = &scene.text().start;
     let units = [("in", text.inches), ("mm", text.millimetres)];
     let chosen = scene.model.order.survey.unit.key();
     html! {
@@ -14,7 +13,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (parts::heading(text.heading))
             (dealer::notice(scene))
             p.lede { (text.lede) }
-            (dealer::says(&scene.model.profile.start))
+            (dealer::says(scene, &scene.model.profile.start))
             (parts::choice("unit", text.unit, &units, Some(chosen)))
             (parts::submit(if scene.model.has_draft() { text.go_on } else { text.begin }))
             div.columns {

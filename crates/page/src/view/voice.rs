@@ -2,12 +2,11 @@
 //! or the whole small order in thirty characters.
 
 use super::{Scene, parts, send};
-use crate::text::TEXT;
 use hangtrue_link::code::{Said, script, small, spell};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.handover.voice;
+    let text = &scene.text().handover.voice;
     html! {
         (parts::heading(text.heading))
         @if scene.model.against(scene.report).is_empty() {
@@ -15,13 +14,13 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (numbers(scene))
             (thirty(scene))
         } @else {
-            (send::not_yet())
+            (send::not_yet(scene))
         }
     }
 }
 
 fn numbers(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.handover.voice;
+    let text = &scene.text().handover.voice;
     let said = Said::of(scene.report, scene.model.order.survey.unit);
     let Some(script) = script(&said, scene.model.speaker().language) else { return html! {} };
     html! {
@@ -35,7 +34,7 @@ fn numbers(scene: Scene<'_>) -> Markup {
 }
 
 fn thirty(scene: Scene<'_>) -> Markup {
-    let text = &TEXT.handover.voice;
+    let text = &scene.text().handover.voice;
     let letters = small(&scene.model.sent(scene.report.verdict));
     html! {
         section {

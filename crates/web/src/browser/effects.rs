@@ -1,6 +1,6 @@
 //! What the page asks of the browser.
 
-use super::{Browser, DRAFT};
+use super::{Browser, DRAFT, LANGUAGE};
 use crate::app::{App, Program};
 use gloo::timers::callback::Timeout;
 use hangtrue_page::{Address, Effect, Event};
@@ -54,6 +54,17 @@ impl Browser {
             }
             Effect::Print => {
                 let _ = self.window.print();
+            }
+            Effect::Speak(language, title) => {
+                self.document.set_title(&title);
+                if let Some(root) = self.document.document_element() {
+                    let _ = root.set_attribute("lang", language.key());
+                }
+            }
+            Effect::Remember(language) => {
+                if let Some(storage) = self.storage() {
+                    let _ = storage.set_item(LANGUAGE, language.key());
+                }
             }
         }
     }

@@ -4,7 +4,6 @@ use super::Scene;
 use crate::desk::ask::Ask;
 use crate::desk::event::Action;
 use crate::field::Field;
-use crate::text::DESK;
 use hangtrue_core::Severity;
 use hangtrue_core::check::Verdict;
 use maud::{Markup, html};
@@ -20,20 +19,20 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 
 /// The one question, and the ways to take the answer.
 fn ask(scene: Scene<'_>) -> Markup {
-    let text = &DESK.phone;
+    let text = &scene.desk().phone;
     let speaker = scene.model.speaker();
     let answered = !matches!(scene.ask, Ask::Nothing | Ask::Say(_) | Ask::SayAgain { .. });
     html! {
         section.question aria-labelledby="question-heading" {
             h2 #question-heading { (text.ask) }
-            p.sentence { ((DESK.ask)(scene.ask, speaker)) }
+            p.sentence { ((scene.desk().ask)(scene.ask, speaker)) }
             @if answered {
                 div.row {
                     @if let Ask::Meant { spot, meant, .. } = scene.ask {
-                        @let meant = meant.text(speaker.unit);
+                        @let typed = speaker.language.typed(&meant.text(speaker.unit));
                         @let field = Field::first(*spot);
-                        button type="button" data-act=(Action::Use(field, meant.clone()).code()) {
-                            ((text.it_is)(&meant))
+                        button type="button" data-act=(Action::Use(field, typed).code()) {
+                            ((text.it_is)(&speaker.length(*meant)))
                         }
                     }
                     button type="button" data-act=(Action::Stands.code()) {
@@ -58,13 +57,13 @@ fn found(scene: Scene<'_>) -> Markup {
     let verdict = severity.map_or(Verdict::Clear, Verdict::from);
     html! {
         section.found aria-labelledby="found-heading" {
-            h2 #found-heading { (DESK.phone.found) }
+            h2 #found-heading { (scene.desk().phone.found) }
             @if scene.model.phone.begun() {
                 p class={ "verdict " (verdict.key()) } {
                     (if report.numbers.complete() || verdict != Verdict::Clear {
-                        word(verdict)
+                        word(scene, verdict)
                     } else {
-                        DESK.phone.so_far
+                        scene.desk().phone.so_far
                     })
                 }
                 @if report.preparation.needed() { (build(scene)) }
@@ -79,7 +78,7 @@ fn found(scene: Scene<'_>) -> Markup {
                     }
                 }
             } @else {
-                p.hint { (DESK.phone.nothing_yet) }
+                p.hint { (scene.desk().phone.nothing_yet) }
             }
         }
     }
@@ -89,13 +88,13 @@ fn found(scene: Scene<'_>) -> Markup {
 fn build(scene: Scene<'_>) -> Markup {
     let speaker = scene.model.speaker();
     html! {
-        p { (DESK.phone.after_building) }
+        p { (scene.desk().phone.after_building) }
         ul {
             @for number in scene.report.numbers.0.iter().flatten() {
                 @if number.ordered != number.as_found {
                     li {
-                        (speaker.dimension(number.dimension)) ": "
-                        b { (number.ordered.text(speaker.unit)) }
+                        (speaker.dimension(number.dimension)) (scene.text().colon)
+                        b { (speaker.length(number.ordered)) }
                     }
                 }
             }
@@ -104,11 +103,6 @@ fn build(scene: Scene<'_>) -> Markup {
 }
 
 /// The verdict's word.
-pub(super) const fn word(verdict: Verdict) -> &'static str {
-    let [clear, recheck, stop] = crate::text::TEXT.check.verdict;
-    match verdict {
-        Verdict::Clear => clear,
-        Verdict::Recheck => recheck,
-        Verdict::Stop => stop,
-    }
+pub(super) const fn word(scene: Scene<'_>, verdict: Verdict) -> &'static str {
+    crate::view::word(scene.text(), verdict)
 }

@@ -7,7 +7,9 @@ mod voice;
 
 use super::ask::Ask;
 use super::model::Model;
-use crate::text::{DESK, TEXT};
+use crate::text::Text;
+use crate::text::desk::Desk;
+use crate::view::languages;
 use hangtrue_core::check::Report;
 use maud::{Markup, html};
 
@@ -17,6 +19,18 @@ struct Scene<'a> {
     model: &'a Model,
     report: &'a Report,
     ask: &'a Ask,
+}
+
+impl Scene<'_> {
+    /// The words that the desk shares with the walk.
+    const fn text(self) -> &'static Text {
+        Text::of(self.model.environment.language)
+    }
+
+    /// The desk's own words.
+    const fn desk(self) -> &'static Desk {
+        Desk::of(self.model.environment.language)
+    }
 }
 
 /// The whole desk as markup. The same model gives the same markup.
@@ -32,10 +46,11 @@ fn page(scene: Scene<'_>) -> Markup {
     html! {
         header.top {
             span.name { "Hangtrue" }
-            a href="./" { (DESK.measure) }
+            a href="./" { (scene.desk().measure) }
+            (languages(scene.model.environment.language))
         }
         main #main.desk {
-            h1 #heading tabindex="-1" { (DESK.heading) }
+            h1 #heading tabindex="-1" { (scene.desk().heading) }
             div.call {
                 div.heard {
                     (phone::view(scene))
@@ -44,7 +59,7 @@ fn page(scene: Scene<'_>) -> Markup {
                 (findings::view(scene))
             }
             (sent::view(scene))
-            p.hint { (TEXT.start.privacy) }
+            p.hint { (scene.text().start.privacy) }
             (sent::paper(scene))
         }
         p.visually-hidden #spoken role="status" aria-live="polite" { (scene.model.spoken) }

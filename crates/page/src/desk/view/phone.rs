@@ -4,13 +4,12 @@ use super::Scene;
 use crate::desk::ask::said_as;
 use crate::desk::event::Action;
 use crate::field::Field;
-use crate::text::{DESK, TEXT};
 use hangtrue_core::{Entry, Unit};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let phone = &scene.model.phone;
-    let text = &DESK.phone;
+    let text = &scene.desk().phone;
     let units = [("in", text.inches), ("mm", text.millimetres)];
     let built = [("no", text.as_it_is), ("yes", text.as_it_will_be)];
     html! {
@@ -30,8 +29,8 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             }
             p.hint {
                 (match phone.survey.unit {
-                    Unit::Inch => TEXT.field.hint_inch,
-                    Unit::Millimetre => TEXT.field.hint_millimetre,
+                    Unit::Inch => scene.text().field.hint_inch,
+                    Unit::Millimetre => scene.text().field.hint_millimetre,
                 })
             }
         }
@@ -73,14 +72,14 @@ fn line(scene: Scene<'_>, field: Field) -> Markup {
         div.field.bad[bad].wanted[wanted] data-key=(id) {
             label for=(id) {
                 (name(scene, field))
-                @if field.index > 0 { " " (DESK.phone.again) }
+                @if field.index > 0 { " " (scene.desk().phone.again) }
             }
             div.entry {
                 input id=(id) name=(id) value=(phone.typed(field)) type="text" inputmode="text"
                     spellcheck="false" autocomplete="off" autocapitalize="off" autocorrect="off"
                     enterkeyhint="next" maxlength="120" aria-describedby={ (id) "-echo" }
                     aria-invalid=[bad.then_some("true")];
-                span.unit aria-hidden="true" { (phone.survey.unit.key()) }
+                span.unit aria-hidden="true" { (scene.model.speaker().language.unit(phone.survey.unit)) }
             }
             p.echo id={ (id) "-echo" } { (echo(scene, entry)) }
         }
@@ -89,11 +88,11 @@ fn line(scene: Scene<'_>, field: Field) -> Markup {
 
 /// The reading in both units, as it is understood; or that it is not.
 fn echo(scene: Scene<'_>, entry: Option<&Entry>) -> Markup {
-    let unit = scene.model.phone.survey.unit;
+    let speaker = scene.model.speaker();
     html! {
         @match entry.map(|entry| &entry.read) {
-            Some(Ok(length)) => { b { (length.text(unit)) } " · " (length.text(unit.other())) },
-            Some(Err(_)) if entry.is_some_and(|entry| !entry.is_blank()) => (DESK.phone.unread),
+            Some(Ok(length)) => { b { (speaker.length(*length)) } " · " (speaker.length_in(*length, speaker.unit.other())) },
+            Some(Err(_)) if entry.is_some_and(|entry| !entry.is_blank()) => (scene.desk().phone.unread),
             _ => {},
         }
     }

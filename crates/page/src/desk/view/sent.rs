@@ -3,17 +3,16 @@
 use super::Scene;
 use crate::desk::event::Action;
 use crate::desk::sent::{Sent, Trouble};
-use crate::text::{DESK, TEXT};
 use crate::view::{opened, sheet};
 use hangtrue_core::check::Report;
 use hangtrue_core::compare::{Item, Row, Standing, readings, values};
-use hangtrue_core::say::capital;
+use hangtrue_core::say::{Speaker, capital};
 use hangtrue_core::{Dimension, Length, Unit};
 use hangtrue_link::code::{Said, characters};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &DESK.sent;
+    let text = &scene.desk().sent;
     let orders: Vec<(&Sent, Report)> =
         scene.model.sent.iter().map(|sent| (sent, sent.report(&scene.model.profile))).collect();
     html! {
@@ -22,7 +21,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (open(scene))
             @if scene.model.phone.begun() {
                 @for (at, (sent, report)) in orders.iter().enumerate() {
-                    (phoned(scene, title(orders.len(), at, sent), (sent, report)))
+                    (phoned(scene, title(scene, orders.len(), at, sent), (sent, report)))
                 }
             }
             @if let [(first, _), (second, _)] = orders.as_slice() {
@@ -39,7 +38,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 
 /// The box that takes a link, a code, a file.
 fn open(scene: Scene<'_>) -> Markup {
-    let text = &DESK.sent;
+    let text = &scene.desk().sent;
     let model = scene.model;
     html! {
         form.open data-act=(Action::Open.code()) {
@@ -72,22 +71,22 @@ fn told(scene: Scene<'_>, trouble: &Trouble) -> String {
         Trouble::Thirty(error) => hangtrue_link::say::small(language, error),
         Trouble::File(error) => hangtrue_link::say::file(language, error),
         Trouble::Table(fault) => hangtrue_link::say::table(language, fault),
-        Trouble::Nothing => DESK.sent.nothing.to_owned(),
-        Trouble::TooLong { most } => (DESK.sent.too_long)(*most),
+        Trouble::Nothing => scene.desk().sent.nothing.to_owned(),
+        Trouble::TooLong { most } => (scene.desk().sent.too_long)(*most),
     }
 }
 
 /// What an order is called.
-fn title(of: usize, at: usize, sent: &Sent) -> String {
-    let text = &DESK.sent;
+fn title(scene: Scene<'_>, of: usize, at: usize, sent: &Sent) -> String {
+    let text = &scene.desk().sent;
     let own = if sent.order.vehicle.is_empty() { &sent.name } else { &sent.order.vehicle };
     let place = if of > 1 { if at == 0 { text.first } else { text.second } } else { text.only };
-    if own.is_empty() { place.to_owned() } else { [place, ": ", own].concat() }
+    if own.is_empty() { place.to_owned() } else { [place, scene.text().colon, own].concat() }
 }
 
 /// What was said against what was sent.
 fn phoned(scene: Scene<'_>, title: String, (sent, report): (&Sent, &Report)) -> Markup {
-    let text = &DESK.sent;
+    let text = &scene.desk().sent;
     let unit = scene.model.phone.survey.unit;
     let said = scene.model.phone.said();
     // As the caller says them: of the frame as it was found, or as it will be.
@@ -115,7 +114,7 @@ fn phoned(scene: Scene<'_>, title: String, (sent, report): (&Sent, &Report)) -> 
 
 /// Two orders for one truck.
 fn both(scene: Scene<'_>, first: &Sent, second: &Sent) -> Markup {
-    let text = &DESK.sent;
+    let text = &scene.desk().sent;
     let rows = readings(&first.order.survey, &second.order.survey);
     let apart = rows.iter().any(|row| row.standing == Standing::Apart);
     html! {
@@ -130,9 +129,10 @@ fn both(scene: Scene<'_>, first: &Sent, second: &Sent) -> Markup {
 }
 
 fn table(scene: Scene<'_>, names: [&str; 2], rows: &[Row], unit: Unit) -> Markup {
-    let text = &DESK.sent;
+    let text = &scene.desk().sent;
+    let speaker = Speaker { unit, ..scene.model.speaker() };
     let value =
-        |value: Option<Length>| value.map_or(text.none.to_owned(), |length| length.text(unit));
+        |value: Option<Length>| value.map_or(text.none.to_owned(), |length| speaker.length(length));
     html! {
         div.scroll tabindex="0" role="group" aria-label=(text.table) {
             table {
@@ -150,13 +150,13 @@ fn table(scene: Scene<'_>, names: [&str; 2], rows: &[Row], unit: Unit) -> Markup
                             th scope="row" { (item(scene, row.item)) }
                             td { (value(row.first)) }
                             td { (value(row.second)) }
-                            td { (difference(row, unit)) }
+                            td { (difference(row, speaker)) }
                             td.slip {
                                 (match (row.standing, row.slip) {
                                     (Standing::Same, _) => text.same,
                                     (Standing::Close, _) => text.close,
                                     (Standing::OneOnly, _) => text.one_only,
-                                    (Standing::Apart, Some(slip)) => (DESK.slip)(slip),
+                                    (Standing::Apart, Some(slip)) => (scene.desk().slip)(slip),
                                     (Standing::Apart, None) => text.unexplained,
                                 })
                             }
@@ -182,28 +182,30 @@ fn item(scene: Scene<'_>, item: Item) -> String {
     match item {
         Item::Number(dimension) => capital(speaker.dimension(dimension)),
         Item::Reading(spot, 0) => capital(speaker.spot(spot)),
-        Item::Reading(spot, _) => [&capital(speaker.spot(spot)), " ", DESK.phone.again].concat(),
+        Item::Reading(spot, _) => {
+            [&capital(speaker.spot(spot)), " ", scene.desk().phone.again].concat()
+        }
     }
 }
 
 /// With its sign; nothing where there is none.
-fn difference(row: &Row, unit: Unit) -> String {
+fn difference(row: &Row, speaker: Speaker) -> String {
     match row.difference() {
-        Some(by) if by > Length::ZERO => ["+", &by.text(unit)].concat(),
-        Some(by) if by < Length::ZERO => ["−", &by.abs().text(unit)].concat(),
+        Some(by) if by > Length::ZERO => ["+", &speaker.length(by)].concat(),
+        Some(by) if by < Length::ZERO => ["−", &speaker.length(by.abs())].concat(),
         _ => String::new(),
     }
 }
 
 /// One order as it was sent, with every rule run again.
 fn order(scene: Scene<'_>, (at, of): (usize, usize), sent: &Sent, report: &Report) -> Markup {
-    let text = &DESK.sent;
+    let text = &scene.desk().sent;
     let page = sent.page(&scene.model.environment, &scene.model.profile);
     let id = ["sent-", &at.to_string()].concat();
     let check = characters(&Said::of(report, sent.order.survey.unit));
     html! {
         article.order data-key=(id) {
-            h2 #(id) tabindex="-1" { (title(of, at, sent)) }
+            h2 #(id) tabindex="-1" { (title(scene, of, at, sent)) }
             @if !sent.corrected.is_empty() {
                 p.summary { ((text.corrected)(&sent.corrected)) }
             }
@@ -212,7 +214,7 @@ fn order(scene: Scene<'_>, (at, of): (usize, usize), sent: &Sent, report: &Repor
                 p { (text.characters) " " b.letters { (letters) } }
             }
             div.row {
-                button type="button" data-act=(Action::Print(at).code()) { (TEXT.button.print) }
+                button type="button" data-act=(Action::Print(at).code()) { (scene.text().button.print) }
                 button.quiet type="button" data-act=(Action::Close(at).code()) { (text.close_order) }
             }
         }

@@ -4,13 +4,12 @@ use super::Scene;
 use crate::desk::event::Action;
 use crate::desk::main_spot;
 use crate::field::Field;
-use crate::text::DESK;
 use hangtrue_core::say::capital;
 use hangtrue_link::code::{Misheard, Outcome, Said, compare, script};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &DESK.voice;
+    let text = &scene.desk().voice;
     let said = scene.model.phone.said();
     html! {
         section.voice aria-labelledby="voice-heading" {
@@ -37,7 +36,7 @@ fn lines(lines: &[String]) -> &[String] {
 }
 
 fn outcome(scene: Scene<'_>, said: &Said) -> Markup {
-    let text = &DESK.voice;
+    let text = &scene.desk().voice;
     let heard = scene.model.heard.trim();
     html! {
         @if !heard.is_empty() {
@@ -57,20 +56,21 @@ fn outcome(scene: Scene<'_>, said: &Said) -> Markup {
 
 /// One thing that was misheard, and the way to take it over once the caller has said so.
 fn told(scene: Scene<'_>, misheard: &Misheard) -> Markup {
-    let text = &DESK.voice;
+    let text = &scene.desk().voice;
     let speaker = scene.model.speaker();
     match misheard {
         Misheard::Number { dimension, typed, likely } => {
-            let values: Vec<String> = likely.iter().map(|value| value.text(speaker.unit)).collect();
-            let typed = typed.map(|typed| typed.text(speaker.unit));
+            let values: Vec<String> = likely.iter().map(|value| speaker.length(*value)).collect();
+            let typed = typed.map(|typed| speaker.length(typed));
             let name = capital(speaker.dimension(*dimension));
             let field = Field::first(main_spot(*dimension));
             html! {
                 p.differs { ((text.number)(&name, typed.as_deref(), &values)) }
                 div.row {
-                    @for value in &values {
-                        button type="button" data-act=(Action::Use(field, value.clone()).code()) {
-                            ((DESK.phone.it_is)(value))
+                    @for (value, length) in values.iter().zip(likely) {
+                        @let typed = speaker.language.typed(&length.text(speaker.unit));
+                        button type="button" data-act=(Action::Use(field, typed).code()) {
+                            ((scene.desk().phone.it_is)(value))
                         }
                     }
                 }

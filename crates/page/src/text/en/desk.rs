@@ -6,7 +6,7 @@ use crate::text::desk::{Desk, Phone, Sent, Voice};
 use hangtrue_core::Unit;
 
 /// The English desk.
-pub static DESK: Desk = Desk {
+pub(in crate::text) static DESK: Desk = Desk {
     heading: "Counter desk",
     measure: "Measure an opening",
     phone: Phone {
