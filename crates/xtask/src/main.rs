@@ -3,6 +3,7 @@
 use std::env;
 use std::process::ExitCode;
 
+mod bench;
 mod browser;
 mod build;
 mod dist;
@@ -24,6 +25,7 @@ usage: cargo xtask COMMAND
   browser [NAME]   the browser tests alone, or those whose name holds NAME
   eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
                     the judge on invented surveys, by seed, beside simpler checks
+  bench judge       how long a judgement takes
   dist              write the static site to dist/
   size              gzip sizes of dist/, held to the budget
   weight [FEATURE]  what the bytes of the module are, by crate and by function";
@@ -36,6 +38,7 @@ fn main() -> ExitCode {
         Some((&"test", rest)) => test::run(rest),
         Some((&"browser", rest)) => browser::run(rest),
         Some((&"eval", rest)) => eval::run(rest),
+        Some((&"bench", rest)) => bench::run(rest),
         Some((&"dist", rest)) => dist::run(rest),
         Some((&"size", rest)) => size::run(rest),
         Some((&"weight", rest)) => weight::run(rest),
