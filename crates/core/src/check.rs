@@ -6,7 +6,7 @@ use crate::judge::{self, Judgement, judge};
 use crate::order::{Numbers, Order};
 use crate::profile::Profile;
 use crate::rules::{self, Context};
-use crate::say::{AnswerSays, Message};
+use crate::say::{AnswerSays, Hint, Message};
 use crate::short::sort;
 use crate::survey::Survey;
 
@@ -68,6 +68,7 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     let context = Context { survey, profile, preparation: &preparation, numbers: &numbers };
     let judgement = judge(survey, profile);
     let mut ruled = rules::run(&context);
+    suspect_first(&mut ruled, &judgement);
     // The judge first: among equals it is the one that names the reading.
     let mut findings = judge::findings(&judgement, survey);
     findings.retain(|judged| !told_by_a_limit(judged, &mut ruled));
@@ -77,6 +78,26 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     sort(&mut findings, |a, b| a.severity > b.severity);
     let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);
     Report { verdict: worst.into(), preparation, numbers, findings, judgement }
+}
+
+/// Puts the reading that the judge suspects before the others of each finding it is among:
+/// a rule compares a few readings, the judge weighs all.
+fn suspect_first(ruled: &mut [Finding], judgement: &Judgement) {
+    let Some(suspect) = judgement.likely.first().map(|likely| likely.spot) else { return };
+    for finding in ruled {
+        let at = finding.spots.iter().position(|spot| *spot == suspect);
+        let (Some(at @ 1..), Some(first)) = (at, finding.spots.first().copied()) else { continue };
+        finding.spots.swap(0, at);
+        for hint in &mut finding.hints {
+            if let Message::Hint(Hint::ReadAgain(spot)) = hint {
+                *spot = match *spot {
+                    spot if spot == first => suspect,
+                    spot if spot == suspect => first,
+                    other => other,
+                };
+            }
+        }
+    }
 }
 
 /// The name in files of what is amiss with the answer to a dealer's question.
@@ -156,6 +177,23 @@ mod tests {
         let ordered = |dimension| report.numbers.ordered(dimension).unwrap();
         assert_eq!(ordered(Dimension::Header), Length::from_inches(7));
         assert_eq!(ordered(Dimension::Height), Length::from_sixteenths(100 * 16 + 8));
+    }
+
+    /// A header depth of 1 in under a bow of 1 1/4: either may be wrong. By itself the rule
+    /// doubts the bow; the closing reading says that it is the header.
+    #[test]
+    fn the_reading_that_the_judge_suspects_stands_first_in_what_a_rule_finds() {
+        let mut survey = survey(&[(Spot::HeaderCenter, 16), (Spot::LoopSillToBow, 109 * 16 + 12)]);
+        survey.entries_mut(Spot::HeaderLeft).clear();
+        survey.entries_mut(Spot::HeaderRight).clear();
+        let report = check(&survey, &Profile::default());
+        let finding = report.findings.iter().find(|f| f.rule == "bow-fills-header").unwrap();
+        assert_eq!(finding.spots, [Spot::HeaderCenter, Spot::BowFirst]);
+        let again: Vec<Message> = [Spot::HeaderCenter, Spot::BowFirst]
+            .map(|spot| Hint::ReadAgain(spot).into())
+            .into_iter()
+            .collect();
+        assert!(finding.hints.ends_with(&again), "{:?}", finding.hints);
     }
 
     /// Door openings of freight containers, minimum, H × W in mm (ISO 668 / ISO 1496-1;

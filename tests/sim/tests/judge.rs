@@ -22,7 +22,8 @@ struct Bound {
     false_alarms: f64,
     /// Of damaging slips, at least so many questioned.
     found: f64,
-    /// Of these, at least so many whose reading the judge suspects first.
+    /// Of these, at least so many whose reading the judge suspects first, and the first
+    /// finding names first.
     suspected: f64,
 }
 
@@ -57,6 +58,7 @@ fn slips_are_found_and_their_reading_is_suspected() {
         at_most("false alarms", layout.name, row.false_alarms(), bound.false_alarms);
         at_least("found", layout.name, row.found(), bound.found);
         at_least("suspected", layout.name, row.suspected(), bound.suspected);
+        at_least("named first", layout.name, row.named(), bound.suspected);
     }
 }
 
