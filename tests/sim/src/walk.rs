@@ -1,6 +1,6 @@
 //! The person goes on: takes the reading that is asked for, until none is.
 
-use hangtrue_core::check::check;
+use hangtrue_core::check::{Report, Verdict, check};
 use hangtrue_core::profile::Profile;
 use hangtrue_core::spot::Spot;
 
@@ -12,8 +12,8 @@ use crate::world::World;
 
 /// Nobody takes more than this many further readings.
 const PATIENCE: usize = 24;
-/// A spot that was doubted and read again so often is confirmed.
-const CONFIRMED: usize = 3;
+/// A spot that was doubted and looked at so often is left as it is.
+const LOOKS: usize = 2;
 /// A second look agrees with the first within this, mm: the first then stays, beside it.
 const AGREES: f64 = 3.2;
 
@@ -24,7 +24,7 @@ pub struct Walked {
     pub extra: usize,
     /// A reading was doubted at some time.
     pub doubted: bool,
-    /// Something is still doubted at the end: the person had to confirm it.
+    /// Something is still doubted at the end: the person had to confirm it, or was stopped.
     pub confirmed: bool,
     /// By how much the worst ordered number is off at the end, mm.
     pub damage: f64,
@@ -36,9 +36,9 @@ struct Kept {
     struck: bool,
 }
 
-/// Takes the readings that the judge asks for, one at a time. A reading that is doubted is
-/// looked at twice, so it comes out right; any other further one shares what is wrong with
-/// all of its kind.
+/// Takes the readings that are asked for, one at a time. What is doubted is looked at twice,
+/// so it comes out right; any other further reading shares what is wrong with all of its kind.
+/// Where the doubted readings were all looked at twice, the person insists.
 #[must_use]
 pub fn walk_on(simulated: &Simulated, world: &World, rng: &mut Rng) -> Walked {
     let mut kept: Vec<Kept> = simulated
@@ -46,33 +46,57 @@ pub fn walk_on(simulated: &Simulated, world: &World, rng: &mut Rng) -> Walked {
         .iter()
         .map(|taken| Kept { taken: taken.clone(), struck: false })
         .collect();
+    let mut looked: Vec<&'static str> = Vec::new();
     let mut walked = Walked { extra: 0, doubted: false, confirmed: false, damage: 0.0 };
     while walked.extra < PATIENCE {
         let readings = kept.iter().map(|kept| (&kept.taken, kept.struck));
-        let survey = typed(unit(simulated), readings);
-        let judgement = check(&survey, &Profile::default()).judgement;
-        let Some(next) = judgement.next.first() else { break };
-        let spot = name(next.spot);
-        let suspect = judgement.likely.first().filter(|_| judgement.alarm);
-        walked.doubted |= suspect.is_some();
-        let taken = simulated.read(spot, suspect.is_some(), world, rng);
-        if let Some(suspect) = suspect {
-            let looks = kept.iter().filter(|kept| kept.taken.spot == spot).count();
-            if looks > CONFIRMED {
-                walked.confirmed = true;
-                break;
-            }
-            let mut of = kept.iter_mut().filter(|kept| kept.taken.spot == name(suspect.spot));
-            if let Some(old) = of.nth(suspect.index) {
-                let apart = old.taken.written.mm() - taken.written.mm();
-                old.struck = apart.abs() > AGREES;
-            }
+        let report = check(&typed(unit(simulated), readings), &Profile::default());
+        if report.verdict == Verdict::Clear {
+            let Some(next) = report.judgement.next.first() else { break };
+            let taken = simulated.read(name(next.spot), false, world, rng);
+            kept.push(Kept { taken, struck: false });
+            walked.extra += 1;
+            continue;
         }
-        kept.push(Kept { taken, struck: false });
-        walked.extra += 1;
+        walked.doubted = true;
+        let again = doubted(&report, &looked);
+        walked.confirmed = again.is_empty();
+        if walked.confirmed {
+            break;
+        }
+        for spot in again {
+            looked.push(spot);
+            let taken = simulated.read(spot, true, world, rng);
+            for old in kept.iter_mut().filter(|kept| kept.taken.spot == spot) {
+                let apart = old.taken.written.mm() - taken.written.mm();
+                old.struck |= apart.abs() > AGREES;
+            }
+            kept.push(Kept { taken, struck: false });
+            walked.extra += 1;
+        }
     }
     walked.damage = ORDERED.iter().map(|group| off(group, &kept)).fold(0.0, f64::max);
     walked
+}
+
+/// What to look at again: all that the judge suspects together, if it is what is told first;
+/// else the first reading told of that was not looked at often enough.
+fn doubted(report: &Report, looked: &[&'static str]) -> Vec<&'static str> {
+    let open = |spot: &&'static str| {
+        !spot.is_empty() && looked.iter().filter(|other| *other == spot).count() < LOOKS
+    };
+    let told = || report.findings.iter().filter(|f| Verdict::from(f.severity) != Verdict::Clear);
+    let first = told().find_map(|finding| finding.spots.first());
+    if let Some(likely) = report.judgement.likely.first()
+        && Some(&likely.spot) == first
+    {
+        let together: Vec<_> = likely.spots.iter().map(|spot| name(*spot)).filter(&open).collect();
+        if !together.is_empty() {
+            return together;
+        }
+    }
+    let all = told().flat_map(|finding| &finding.spots).map(|spot| name(*spot));
+    all.into_iter().find(&open).into_iter().collect()
 }
 
 /// The spot's name, for good.
