@@ -8,6 +8,9 @@ pub(crate) const DESK: &str = "/desk";
 /// The file of that page.
 pub(crate) const DESK_PAGE: &str = "desk.html";
 
+/// The file of the page that hangs the door.
+pub(crate) const HANG_PAGE: &str = "hang.html";
+
 /// A screen, and on the screen of one more reading, which one: so that Back and a
 /// reload come to that reading again.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -11,6 +11,7 @@ pub mod effect;
 pub mod event;
 pub mod field;
 pub mod guest;
+pub mod hang;
 mod language;
 pub mod message;
 pub mod model;

@@ -2,8 +2,8 @@
 //!
 //! Sources are `web/` and the built page. A file refers to another by its quoted source name
 //! (`"main.js"`, `"style.css"`, `"icons/icon.svg"`); the build puts the hashed name there, so a file
-//! is only ever fetched in the version its referrer was built with. `index.html` and `desk.html` keep
-//! their names and have two more places each: `{{policy}}` and `{{screen}}`.
+//! is only ever fetched in the version its referrer was built with. The pages keep their names and
+//! have two more places each: `{{policy}}` and `{{screen}}`.
 
 use std::fs;
 use std::path::Path;
@@ -21,8 +21,10 @@ const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; 
     img-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; \
     form-action 'none'; require-trusted-types-for 'script'";
 
-const DESK_SCRIPT: &str = "desk.js";
-const DESK_STYLE: &str = "style/desk.css";
+/// The pages beside the walk: the name of each, the feature it is built with, and its own
+/// style sheets, which come with it only.
+const BESIDE: [(&str, &[&str]); 2] =
+    [("desk", &["style/desk.css"]), ("hang", &["style/drawing-hang.css", "style/hang.css"])];
 
 /// A file of the site.
 pub(crate) struct File {
@@ -66,11 +68,15 @@ impl Site {
     /// When the page does not compile, or a file under `web/` is missing or names one that is.
     pub(crate) fn build() -> Result<Self> {
         let walk = build::module("hangtrue-web")?;
-        let desk = build::variant("hangtrue-web", Some("desk"), "hangtrue_desk")?;
+        let mut beside = Vec::new();
+        for (page, _) in BESIDE {
+            let name = format!("hangtrue_{page}");
+            beside.push(build::variant("hangtrue-web", Some(page), &name)?);
+        }
         let survey = build::variant("hangtrue-web", Some("embed"), "hangtrue_survey")?;
         say!("laying out the site");
         let web = sh::root().join("web");
-        let mut site = lay_out(&web, &walk, &desk)?;
+        let mut site = lay_out(&web, &walk, &beside)?;
         site.files.extend(embed::files(&web, &survey)?);
         Ok(site)
     }
@@ -86,23 +92,25 @@ impl Site {
     }
 }
 
-fn lay_out(web: &Path, walk: &Built, desk: &Built) -> Result<Site> {
+fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Site> {
     let mut press = Press::default();
     for name in names_in(web, "icons")? {
         let bytes = fs::read(web.join(&name)).with_context(|| format!("cannot read web/{name}"))?;
         press.add(&name, bytes);
     }
     let boot = read(web, "main.js")?;
-    for (built, script_name) in [(walk, "main.js"), (desk, DESK_SCRIPT)] {
+    for ((page, sheets), built) in BESIDE.iter().zip(beside) {
         press.add(&built.wasm_name, built.wasm.clone());
-        press.add_text(script_name, &script(&built.glue, &boot)?);
+        press.add_text(&format!("{page}.js"), &script(&built.glue, &boot)?);
+        press.add_style(web, &format!("{page}.css"), sheets)?;
     }
-    // The desk's own sheet comes with the desk only.
+    press.add(&walk.wasm_name, walk.wasm.clone());
+    press.add_text("main.js", &script(&walk.glue, &boot)?);
     press.add_text("style.css", &style::minify(&sheets(web)?.join("\n")));
-    press.add_text("desk.css", &style::minify(&read(web, DESK_STYLE)?));
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
-    // The page refers to the desk, and the desk to the page's folder.
+    // The page refers to those beside it, and they to the page's folder.
     press.add_page(web, "desk.html", &hangtrue_page::desk::first_screen())?;
+    press.add_page(web, "hang.html", &hangtrue_page::hang::first_screen())?;
     press.add_page(web, "index.html", &hangtrue_page::first_screen())?;
     Ok(Site { files: press.files })
 }
@@ -119,6 +127,13 @@ impl Press {
     fn add_text(&mut self, source: &str, text: &str) {
         let text = self.with_hashed_names(text);
         self.add(source, text.into_bytes());
+    }
+
+    /// Adds style sheets as one.
+    fn add_style(&mut self, web: &Path, name: &str, sheets: &[&str]) -> Result<()> {
+        let sheets = sheets.iter().map(|name| read(web, name)).collect::<Result<Vec<String>>>()?;
+        self.add_text(name, &style::minify(&sheets.join("\n")));
+        Ok(())
     }
 
     fn add(&mut self, source: &str, bytes: Vec<u8>) {
@@ -188,7 +203,8 @@ fn every_reference_is_there(html: &str, page: &str, press: &Press) -> Result<()>
 /// The walk's style sheets, in order.
 pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
     let names = names_in(web, "style")?;
-    names.iter().filter(|name| *name != DESK_STYLE).map(|name| read(web, name)).collect()
+    let is_own = |name: &String| BESIDE.iter().any(|(_, own)| own.contains(&name.as_str()));
+    names.iter().filter(|name| !is_own(name)).map(|name| read(web, name)).collect()
 }
 
 pub(crate) fn read(web: &Path, name: &str) -> Result<String> {

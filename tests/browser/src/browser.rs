@@ -7,7 +7,7 @@ use fantoccini::actions::{
     InputSource as _, KeyAction, KeyActions, MOUSE_BUTTON_LEFT, PointerAction, TouchActions,
 };
 use fantoccini::elements::Element;
-use fantoccini::wd::{PrintConfiguration, PrintSize};
+use fantoccini::wd::{PrintConfiguration, PrintMargins, PrintSize};
 use fantoccini::{Client, ClientBuilder, Locator};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
@@ -297,6 +297,18 @@ impl Browser {
     /// When the browser refuses.
     pub async fn print(&self, width: f64, height: f64) -> Result<Vec<u8>> {
         let how = PrintConfiguration::builder().size(PrintSize { width, height }).build();
+        let how = how.map_err(|error| anyhow!("no such sheet: {error}"))?;
+        Ok(self.client.print(how).await?)
+    }
+
+    /// Prints the page on sheets of that size, in cm, that it fills from edge to edge.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn print_edge_to_edge(&self, width: f64, height: f64) -> Result<Vec<u8>> {
+        let none = PrintMargins { top: 0.0, left: 0.0, right: 0.0, bottom: 0.0 };
+        let size = PrintSize { width, height };
+        let how = PrintConfiguration::builder().size(size).margins(none).build();
         let how = how.map_err(|error| anyhow!("no such sheet: {error}"))?;
         Ok(self.client.print(how).await?)
     }

@@ -11,6 +11,7 @@ mod desk;
 mod desk_sent;
 mod embed;
 mod embed_host;
+mod hang;
 mod harness;
 mod history;
 mod links;
@@ -76,6 +77,10 @@ fn main() -> ExitCode {
         scenario!(embed_host::what_is_not_what_it_was_does_not_run),
         scenario!(embed_host::without_javascript),
         scenario!(embed_host::in_a_frame),
+        scenario!(hang::from_the_walk_to_the_record),
+        scenario!(hang::every_screen),
+        scenario!(hang::the_slider_moves_the_door_in_the_drawing),
+        scenario!(hang::sticker_and_card_are_read_from_paper),
         scenario!(pictures::every_screen),
         scenario!(paper::one_page_in_letter_and_a4),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),

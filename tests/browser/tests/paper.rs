@@ -14,7 +14,7 @@ const SHEETS: [(&str, f64, f64); 2] = [("letter", 21.59, 27.94), ("a4", 21.0, 29
 /// Dots an inch that the sheet is looked at with: a good telephone's camera sees no less.
 const DENSITY: &str = "200";
 
-fn output(program: &str, arguments: &[&str]) -> Result<Vec<u8>> {
+pub(crate) fn output(program: &str, arguments: &[&str]) -> Result<Vec<u8>> {
     let output = Command::new(program).args(arguments).output().context(program.to_owned())?;
     let told = String::from_utf8_lossy(&output.stderr);
     ensure!(output.status.success(), "{program} {arguments:?}: {told}");
@@ -22,14 +22,14 @@ fn output(program: &str, arguments: &[&str]) -> Result<Vec<u8>> {
 }
 
 /// A page of the PDF as a grey picture, kept to be looked at.
-struct Raster {
-    width: usize,
-    height: usize,
-    grey: Vec<u8>,
+pub(crate) struct Raster {
+    pub(crate) width: usize,
+    pub(crate) height: usize,
+    pub(crate) grey: Vec<u8>,
 }
 
 impl Raster {
-    fn of(pdf: &str, kept: &Path) -> Result<Self> {
+    pub(crate) fn of(pdf: &str, kept: &Path) -> Result<Self> {
         let root = kept.to_str().context("a path in UTF-8")?;
         output("pdftoppm", &["-r", DENSITY, "-gray", "-singlefile", pdf, root])?;
         output("pdftoppm", &["-r", "100", "-png", "-singlefile", pdf, root])?;

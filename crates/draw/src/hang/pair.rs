@@ -94,7 +94,8 @@ pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
         svg.line("quiet", high_left, low_right);
     }
     for (spacing, y) in solved.spacing.into_iter().zip(HEIGHTS) {
-        plate(&mut svg, Point::new(SIZE.0 / 2.0, y), &told(spacing));
+        let text = spacing.round_to(unit.step()).text(unit);
+        plate(&mut svg, Point::new(SIZE.0 / 2.0, y), &text);
     }
     for (side, edge) in Side::ALL.into_iter().zip([(2.0, 86.0), (234.0, 318.0)]) {
         for (level, y) in Level::ALL.into_iter().zip(HEIGHTS) {

@@ -9,6 +9,8 @@ pub struct Handover {
     pub mail: &'static str,
     /// To the message program.
     pub sms: &'static str,
+    /// To the page that hangs the door from this order.
+    pub hang: &'static str,
     /// The link alone, without the line before it.
     pub copy_link: &'static str,
     /// Over the message to be copied by hand.

@@ -9,6 +9,7 @@ mod en;
 mod es;
 mod fr;
 mod handover;
+pub mod hang;
 
 pub use dealer::Dealer;
 pub use handover::{Handover, Paper, Picture, Replace, Voice};

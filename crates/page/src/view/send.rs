@@ -1,6 +1,7 @@
 //! The order and the ways to hand it over.
 
 use super::{Scene, dealer, judge, order, parts, picture, print};
+use crate::address::HANG_PAGE;
 use crate::event::Action;
 use crate::message::Message;
 use crate::step::Step;
@@ -113,8 +114,19 @@ fn ways(scene: Scene<'_>) -> Markup {
             p { a.url href=(message.link) { (message.link) } }
             (parts::quiet(&Action::CopyLink.code(), text.copy_link))
             p.hint { (scene.text().send.lasting) }
+            @if let Some(address) = hanging(&message.link) {
+                p { a href=(address) { (text.hang) } }
+            }
         }
     }
+}
+
+/// The order's link in the page that hangs the door: beside the walk, where that stands in
+/// a folder of its own; none where it is a guest in another page.
+fn hanging(link: &str) -> Option<String> {
+    let (base, payload) = link.split_once('#')?;
+    let folder = base.strip_suffix("index.html").unwrap_or(base);
+    folder.ends_with('/').then(|| [folder, HANG_PAGE, "#", payload].concat())
 }
 
 const fn word(scene: Scene<'_>, action: &Action) -> &'static str {

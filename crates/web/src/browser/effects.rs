@@ -3,7 +3,7 @@
 use super::{Browser, DRAFT, LANGUAGE};
 use crate::app::{App, Program};
 use gloo::timers::callback::Timeout;
-use hangtrue_page::{Address, Effect, Event};
+use hangtrue_page::{Effect, Event};
 use js_sys::{Object, Promise, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::closure::Closure;
@@ -17,8 +17,8 @@ impl Browser {
     /// Carries out one effect.
     pub(crate) fn carry_out<P: Program>(&self, app: &Rc<App<P>>, effect: Effect) {
         match effect {
-            Effect::Push(address) => self.address(address, None, true),
-            Effect::Replace(address, kept) => self.address(address, kept.as_deref(), false),
+            Effect::Push(address) => self.show(&address.text(), None, true),
+            Effect::Replace(address, kept) => self.show(&address.text(), kept.as_deref(), false),
             Effect::Visit(page) => {
                 let _ = self.location().replace(page);
             }
@@ -69,9 +69,11 @@ impl Browser {
         }
     }
 
-    fn address(&self, address: Address, kept: Option<&str>, push: bool) {
+    /// Shows `address` behind the page's `#`, as a new entry in the history or in place of the
+    /// present one, and keeps a text with it.
+    pub(crate) fn show(&self, address: &str, kept: Option<&str>, push: bool) {
         let Some(history) = self.history() else { return };
-        let address = ["#", &address.text()].concat();
+        let address = ["#", address].concat();
         let kept = kept.map_or(JsValue::NULL, JsValue::from_str);
         // A browser refuses after a hundred or so in a few seconds; the screen is right all the same.
         let _ = if push {

@@ -6,6 +6,7 @@ pub(super) const HANDOVER: Handover = Handover {
     ways: "Hand it over",
     mail: "E-mail",
     sms: "Text message",
+    hang: "Door is here? Hang it from these numbers",
     copy_link: "Copy the link alone",
     by_hand: "Copy this by hand: hold it, or mark it and press Ctrl+C.",
     scan: "Show a code to scan",

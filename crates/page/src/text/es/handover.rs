@@ -6,6 +6,7 @@ pub(super) const HANDOVER: Handover = Handover {
     ways: "Entréguelo",
     mail: "Correo",
     sms: "Mensaje de texto",
+    hang: "¿Ya llegó la puerta? Instálela con estas medidas",
     copy_link: "Copiar solo el enlace",
     by_hand: "Cópielo a mano: manténgalo presionado, o márquelo y oprima Ctrl+C.",
     scan: "Mostrar un código para escanear",

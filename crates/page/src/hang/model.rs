@@ -1,0 +1,168 @@
+//! The state of this page.
+
+use super::effect::Effect;
+use super::fields::Fields;
+use super::step::Step;
+use crate::language::title;
+use crate::model::Environment;
+use crate::text::hang::Hang;
+use hangtrue_core::hang::Scale;
+use hangtrue_core::hang::inspection::{Check, Found};
+use hangtrue_core::hang::record::Record;
+use hangtrue_core::order::{Date, Order};
+use hangtrue_core::profile::Profile;
+use hangtrue_core::say::{Language, Speaker};
+use hangtrue_core::{Dimension, Unit};
+use hangtrue_link::LinkError;
+
+/// Everything the page shows, and nothing else.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Model {
+    /// What the page is told of its surroundings.
+    pub environment: Environment,
+    /// The dealer's rules.
+    pub profile: Profile,
+    /// The screen.
+    pub step: Step,
+    /// The door.
+    pub record: Record,
+    /// What is typed in fields.
+    pub fields: Fields,
+    /// Why a link could not be opened.
+    pub fault: Option<LinkError>,
+    /// What the live region says.
+    pub spoken: String,
+    /// Whether the last copying worked.
+    pub copied: Option<bool>,
+}
+
+impl Model {
+    /// A page with no door.
+    #[must_use]
+    pub fn new(environment: Environment) -> Self {
+        Self { environment, ..Self::default() }
+    }
+
+    /// The unit of bare numbers.
+    #[must_use]
+    pub const fn unit(&self) -> Unit {
+        self.record.order.survey.unit
+    }
+
+    /// What bare weights are in.
+    #[must_use]
+    pub const fn scale(&self) -> Scale {
+        Scale::of(self.unit())
+    }
+
+    /// Who the page speaks to.
+    #[must_use]
+    pub const fn speaker(&self) -> Speaker {
+        Speaker { language: self.language(), unit: self.unit() }
+    }
+
+    /// The words of this page.
+    #[must_use]
+    pub const fn words(&self) -> &'static Hang {
+        Hang::of(self.environment.language)
+    }
+
+    /// The language they are in.
+    #[must_use]
+    pub const fn language(&self) -> Language {
+        self.words().language
+    }
+
+    /// Marks the document as what it is.
+    pub(super) fn speak(&self) -> Effect {
+        let heading = self.words().order.heading;
+        Effect::Page(crate::Effect::Speak(self.language(), title(self.language(), heading)))
+    }
+
+    /// Whether there is a door to hang: all four numbers were read.
+    #[must_use]
+    pub fn has_order(&self) -> bool {
+        let survey = &self.record.order.survey;
+        Dimension::ALL.into_iter().all(|dimension| survey.tightest(dimension).is_some())
+    }
+
+    /// Takes an order in: its door is yet to be hung.
+    pub fn take_order(&mut self, order: Order) {
+        self.take_record(Record { order, ..Record::default() });
+    }
+
+    /// Takes a record in, with what it says in the fields.
+    pub fn take_record(&mut self, record: Record) {
+        let mut fields = Fields::default();
+        fields.set("serial", &record.serial);
+        if let Some(weight) = record.weight {
+            let scale = Scale::of(record.order.survey.unit);
+            let number = hangtrue_core::say::decimal(weight.in_scale(scale), 1);
+            fields.set("weight", &[&number, " ", scale.key()].concat());
+        }
+        if let Some(turns) = record.turns {
+            fields.set("turns", &crate::hang::work::turns_text(turns.turns()));
+        }
+        if let Some(hung) = record.hung {
+            fields.set("hung", &day(hung));
+        }
+        if let Some(per_day) = record.per_day {
+            fields.set("per-day", &per_day.to_string());
+        }
+        for check in Check::ALL {
+            let name = ["check.", check.key()].concat();
+            match record.inspection.get(check) {
+                Some(Found::Length(length)) => {
+                    fields.set(&name, &length.canonical(record.order.survey.unit));
+                }
+                Some(Found::Weight(weight)) => {
+                    let scale = Scale::of(record.order.survey.unit);
+                    let number = hangtrue_core::say::decimal(weight.in_scale(scale), 1);
+                    fields.set(&name, &[&number, " ", scale.key()].concat());
+                }
+                Some(Found::Count(count)) => fields.set(&name, &count.to_string()),
+                Some(Found::Eye(in_order)) => {
+                    fields.set(&name, if in_order { "yes" } else { "no" });
+                }
+                None => {}
+            }
+        }
+        self.record = record;
+        self.fields = fields;
+        self.fault = None;
+    }
+}
+
+/// A day as ISO 8601 writes it.
+pub(super) fn day(date: Date) -> String {
+    let two = |n: u8| [if n < 10 { "0" } else { "" }, &n.to_string()].concat();
+    [&date.year.to_string(), "-", &two(date.month), "-", &two(date.day)].concat()
+}
+
+/// The day of such a text, from 2000 to 2255.
+pub(super) fn read_day(text: &str) -> Option<Date> {
+    let mut parts = text.trim().split('-');
+    let (year, month, day) = (parts.next()?, parts.next()?, parts.next()?);
+    let digits = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit());
+    if parts.next().is_some() || !(digits(year) && digits(month) && digits(day)) {
+        return None;
+    }
+    let date =
+        Date { year: year.parse().ok()?, month: month.parse().ok()?, day: day.parse().ok()? };
+    ((2000..=2255).contains(&date.year) && hangtrue_core::hang::care::is_day(date)).then_some(date)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_day_is_read_back() {
+        let date = Date { year: 2026, month: 3, day: 9 };
+        assert_eq!(day(date), "2026-03-09");
+        assert_eq!(read_day(&day(date)), Some(date));
+        for text in ["", "2026-02-30", "26-01-01", "2026-1", "2026-01-01-", "+2026-01-01"] {
+            assert_eq!(read_day(text), None, "{text}");
+        }
+    }
+}

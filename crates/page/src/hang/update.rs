@@ -1,0 +1,209 @@
+//! `update`: what an event makes of this page, and what it asks of the browser.
+
+use super::draft;
+use super::effect::Effect;
+use super::event::{Action, Event};
+use super::model::{Model, read_day};
+use super::step::Step;
+use super::work;
+use crate::event::Action as Walk;
+use hangtrue_core::hang::care::{Service, Work};
+use hangtrue_core::hang::inspection::{Check, Found, Measure};
+use hangtrue_core::hang::record::{Place, QuarterTurns, Record};
+use hangtrue_core::hang::weight::Weight;
+use hangtrue_core::length::read;
+use hangtrue_core::{Dimension, Survey, Unit};
+use hangtrue_link::record::{Opened, decode, url};
+
+/// Takes `event` into `model`; the effects are to be carried out after drawing.
+pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
+    let Event::Page(event) = event;
+    match event {
+        crate::Event::Input { name, value } => input(model, &name, &value),
+        crate::Event::Press(code) => match (Action::from_code(&code), Walk::from_code(&code)) {
+            (Some(action), _) => act(model, action),
+            (None, Some(Walk::Speak(language))) => {
+                model.environment.language = language;
+                vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
+            }
+            _ => Vec::new(),
+        },
+        crate::Event::Navigate(fragment) => match Step::from_address(&fragment) {
+            Some(step) => arrive(model, step),
+            None if fragment.is_empty() => arrive(model, Step::Order),
+            None => open(model, &fragment),
+        },
+        crate::Event::Open(text) => open(model, &text),
+        crate::Event::Copied(worked) => {
+            model.copied = Some(worked);
+            Vec::new()
+        }
+        crate::Event::Focus(_) | crate::Event::Settled => Vec::new(),
+    }
+}
+
+/// Shows a screen that the browser already went to.
+fn arrive(model: &mut Model, step: Step) -> Vec<Effect> {
+    model.step = step;
+    model.copied = None;
+    kept(model, vec![Effect::Page(crate::Effect::Top)])
+}
+
+/// Goes to a screen.
+fn go(model: &mut Model, step: Step) -> Vec<Effect> {
+    let mut effects = vec![Effect::Show(step)];
+    effects.extend(arrive(model, step));
+    effects
+}
+
+fn kept(model: &Model, mut effects: Vec<Effect>) -> Vec<Effect> {
+    effects.extend(draft::keep(model));
+    effects
+}
+
+/// Opens an order or a record that stands in `text`; the payload leaves the address.
+fn open(model: &mut Model, text: &str) -> Vec<Effect> {
+    match hangtrue_link::find(text).and_then(|payload| decode(&payload)) {
+        Ok(Opened::Order(order)) => {
+            model.take_order(*order);
+            model.step = Step::Order;
+        }
+        Ok(Opened::Record(record)) => {
+            model.take_record(*record);
+            model.step = Step::Care;
+        }
+        Err(fault) => {
+            model.fault = Some(fault);
+            model.step = Step::Order;
+            return vec![Effect::Replace(Step::Order), Effect::Page(crate::Effect::Top)];
+        }
+    }
+    let effects = vec![Effect::Replace(model.step), Effect::Page(crate::Effect::Top)];
+    kept(model, effects)
+}
+
+fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    model.copied = None;
+    let unit = model.unit();
+    if name == "unit" {
+        if let Some(unit) = Unit::from_key(value) {
+            model.record.order.survey.set_unit(unit);
+        }
+        return kept(model, Vec::new());
+    }
+    if let Some(key) = name.strip_prefix("built.") {
+        if let Some(place) = Place::from_key(key) {
+            model.record.built.set(place, value);
+        }
+        return kept(model, Vec::new());
+    }
+    model.fields.set(name, value);
+    let text = model.fields.get(name).to_owned();
+    match name {
+        "weight" => model.record.weight = Weight::read(&text, model.scale()).ok(),
+        "turns" => model.record.turns = work::number(&text).and_then(QuarterTurns::of),
+        "serial" => model.record.serial = text,
+        "hung" => model.record.hung = read_day(&text),
+        "per-day" => model.record.per_day = text.trim().parse().ok(),
+        _ => {
+            if let Some(key) = name.strip_prefix("order.") {
+                ordered(model, key, &text);
+            } else if let Some(key) = name.strip_prefix("check.") {
+                found(model, key, &text, unit);
+            }
+        }
+    }
+    kept(model, Vec::new())
+}
+
+/// One of the four numbers, typed where there is no link: of a frame as it is built.
+fn ordered(model: &mut Model, key: &str, text: &str) {
+    let Some(dimension) = Dimension::ALL.into_iter().find(|known| known.key() == key) else {
+        return;
+    };
+    let survey = &mut model.record.order.survey;
+    survey.prepared = true;
+    survey.set(work::main_spot(dimension), 0, text);
+}
+
+/// A point of the inspection.
+fn found(model: &mut Model, key: &str, text: &str, unit: Unit) {
+    let Some(check) = Check::ALL.into_iter().find(|check| check.key() == key) else { return };
+    let found = match check.measure() {
+        Measure::Length => read(text, unit).ok().map(Found::Length),
+        Measure::Weight => Weight::read(text, model.scale()).ok().map(Found::Weight),
+        Measure::Count => text.trim().parse().ok().map(Found::Count),
+        Measure::Eye => match text {
+            "yes" => Some(Found::Eye(true)),
+            "no" => Some(Found::Eye(false)),
+            _ => None,
+        },
+    };
+    model.record.inspection.set(check, found);
+}
+
+fn act(model: &mut Model, action: Action) -> Vec<Effect> {
+    match action {
+        Action::Next => match model.step.next() {
+            // Nothing can be hung without an order.
+            Some(_) if model.step == Step::Order && !model.has_order() => open_pasted(model),
+            Some(step) => go(model, step),
+            None => Vec::new(),
+        },
+        Action::Back => model.step.back().map_or_else(Vec::new, |step| go(model, step)),
+        Action::Go(step) => go(model, step),
+        Action::Open => open_pasted(model),
+        Action::Tick(name) => {
+            model.fields.tick(&name);
+            kept(model, Vec::new())
+        }
+        Action::AddService => add_service(model),
+        Action::DropService(index) => {
+            if index < model.record.services.len() {
+                model.record.services.remove(index);
+            }
+            kept(model, Vec::new())
+        }
+        Action::Copy => link(model, crate::Effect::Copy),
+        Action::Share => {
+            let title = model.words().record.heading.to_owned();
+            let text = model.record.serial.clone();
+            link(model, |url| crate::Effect::Share { title, text, url })
+        }
+        Action::Print => vec![Effect::Page(crate::Effect::Print)],
+        Action::Restart => {
+            let environment = core::mem::take(&mut model.environment);
+            let unit = model.unit();
+            *model = Model::new(environment);
+            model.record = Record::default();
+            model.record.order.survey = Survey::new(unit);
+            vec![Effect::Forget, Effect::Show(Step::Order), Effect::Page(crate::Effect::Top)]
+        }
+    }
+}
+
+fn open_pasted(model: &mut Model) -> Vec<Effect> {
+    let text = model.fields.get("paste").to_owned();
+    open(model, &text)
+}
+
+/// Puts what was typed into the record; an unreadable day or no choice keeps it open.
+fn add_service(model: &mut Model) -> Vec<Effect> {
+    let work = Work::from_key(model.fields.get("service.work"));
+    let date = match model.fields.get("service.date") {
+        "" => model.environment.today,
+        text => read_day(text),
+    };
+    let (Some(work), Some(date)) = (work, date) else { return Vec::new() };
+    let note = model.fields.get("service.note").to_owned();
+    model.record.services.push(Service { date, work, note });
+    for name in ["service.work", "service.date", "service.note"] {
+        model.fields.set(name, "");
+    }
+    kept(model, Vec::new())
+}
+
+fn link(model: &Model, effect: impl FnOnce(String) -> crate::Effect) -> Vec<Effect> {
+    url(&model.environment.base, &model.record)
+        .map_or_else(|_| Vec::new(), |link| vec![Effect::Page(effect(link))])
+}

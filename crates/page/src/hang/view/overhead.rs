@@ -1,0 +1,121 @@
+//! Room overhead: the door in motion.
+
+use super::parts::{self, Takes};
+use crate::hang::model::Model;
+use hangtrue_core::Length;
+use hangtrue_core::hang::overhead::{Assumed, Fit, Room, Swept, Tight, sweep};
+use hangtrue_draw::Sheet;
+use maud::{Markup, PreEscaped, html};
+
+pub(super) fn view(model: &Model) -> Markup {
+    let text = &model.words().overhead;
+    html! {
+        form data-act="next" {
+            (parts::heading(text.heading))
+            p.lede { (text.lede) }
+            (parts::caution(text.caution))
+            @match model.room() {
+                Some(room) => (answer(model, &room)),
+                None => (parts::verdict("stop", text.no_door)),
+            }
+            (figures(model))
+            (parts::go_on(model))
+        }
+    }
+}
+
+fn answer(model: &Model, room: &Room) -> Markup {
+    let text = &model.words().overhead;
+    let swept = sweep(room);
+    let open = model.fields.get("open");
+    html! {
+        div.columns {
+            section {
+                figure.picture {
+                    @let sheet = Sheet { id: "overhead", speaker: model.speaker() };
+                    (PreEscaped(hangtrue_draw::hang::overhead(sheet, room, &swept, model.lift(room))))
+                }
+                label.slider {
+                    span.visually-hidden { (text.slider) }
+                    span aria-hidden="true" { (text.ends[0]) }
+                    input #open type="range" name="open" min="0" max="100" step="1"
+                        value=(if open.is_empty() { "0" } else { open });
+                    span aria-hidden="true" { (text.ends[1]) }
+                }
+            }
+            section { (told(model, &swept)) }
+        }
+    }
+}
+
+fn told(model: &Model, swept: &Swept) -> Markup {
+    let text = &model.words().overhead;
+    let fit = swept.fit();
+    let kind = match fit {
+        Fit::Passes => "clear",
+        Fit::Tight => "recheck",
+        Fit::Strikes => "stop",
+    };
+    html! {
+        (parts::verdict(kind, (text.fit)(fit)))
+        ul.rows {
+            @for tight in &swept.tight {
+                li.stop[tight.left <= Length::ZERO] { (one(model, tight)) }
+            }
+        }
+        p { ((text.reach)(&model.told(swept.reach))) }
+        p.hint { (text.how) }
+    }
+}
+
+fn one(model: &Model, tight: &Tight) -> String {
+    let text = &model.words().overhead;
+    let (left, lift) = (model.told(tight.left.abs()), model.told(tight.lift));
+    if tight.left > Length::ZERO {
+        (text.left)(tight.against, &left, &lift)
+    } else {
+        (text.strikes)(tight.against, &left, &lift)
+    }
+}
+
+/// The door's own figures, to be typed over.
+fn figures(model: &Model) -> Markup {
+    let text = &model.words().overhead;
+    let room = model.room();
+    let all = [
+        ("radius", Assumed::Radius),
+        ("rise", Assumed::Rise),
+        ("offset", Assumed::Offset),
+        ("thickness", Assumed::Thickness),
+        ("panel", Assumed::Panel),
+        ("gap", Assumed::Gap),
+    ];
+    html! {
+        section {
+            h2 { (text.figures) }
+            p.hint { (text.assumed) }
+            div.fields {
+                @for (name, figure) in all {
+                    @let assumed = room.as_ref().and_then(|room| assumed(room, figure));
+                    @let hint = assumed.map_or_else(String::new, |by| {
+                        (text.assumed_as)(&by.text(model.unit()))
+                    });
+                    (parts::field(model, name, (text.figure)(figure), &hint, Takes::Length))
+                }
+                (parts::field(model, "slope", text.slope, text.degrees, Takes::Number))
+            }
+        }
+    }
+}
+
+/// What stands in place of a figure that nobody gave.
+fn assumed(room: &Room, figure: Assumed) -> Option<Length> {
+    room.assumed.contains(&figure).then_some(match figure {
+        Assumed::Radius => room.radius,
+        Assumed::Rise => room.rise,
+        Assumed::Offset => room.offset,
+        Assumed::Thickness => room.thickness,
+        Assumed::Panel => room.panel,
+        Assumed::Gap => room.gap,
+    })
+}

@@ -1,0 +1,161 @@
+//! The small parts that every screen is made of.
+
+use crate::hang::event::Action;
+use crate::hang::model::{Model, read_day};
+use crate::hang::work;
+use hangtrue_core::hang::record::Place;
+use hangtrue_core::length::{ReadError, read};
+use hangtrue_core::{Length, Unit};
+use maud::{Markup, html};
+
+/// The screen's heading, which takes the focus when the screen changes.
+pub(super) fn heading(text: &str) -> Markup {
+    html! { h1 #heading tabindex="-1" { (text) } }
+}
+
+/// What to mind, where it may hurt, before what it is about.
+pub(super) fn caution(text: &str) -> Markup {
+    html! { p.caution { (text) } }
+}
+
+/// On to the next screen.
+pub(super) fn go_on(model: &Model) -> Markup {
+    html! { button.primary type="submit" { (model.words().next) } }
+}
+
+/// A button of its own.
+pub(super) fn button(action: &Action, text: &str) -> Markup {
+    html! { button type="button" data-act=(action.code()) { (text) } }
+}
+
+/// A button that looks like a link.
+pub(super) fn quiet(action: &Action, text: &str) -> Markup {
+    html! { button.quiet type="button" data-act=(action.code()) { (text) } }
+}
+
+/// What a field takes.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub(super) enum Takes {
+    /// A length; in place of one, what is assumed.
+    Length,
+    /// A weight.
+    Weight,
+    /// A plain number, or turns.
+    Number,
+    /// A whole number.
+    Count,
+    /// A day.
+    Day,
+    /// Anything.
+    Text,
+}
+
+/// A field of `name`, with how it is understood under it.
+pub(super) fn field(model: &Model, name: &str, label: &str, hint: &str, takes: Takes) -> Markup {
+    line(model, name, label, hint, takes, model.fields.get(name))
+}
+
+/// The field of a reading that the record keeps.
+pub(super) fn place(model: &Model, place: Place) -> Markup {
+    let name = ["built.", place.key()].concat();
+    let label = (model.words().tracks.place)(place);
+    line(model, &name, label, "", Takes::Length, model.record.built.text(place))
+}
+
+fn line(model: &Model, name: &str, label: &str, hint: &str, takes: Takes, value: &str) -> Markup {
+    let understood = understood(model, takes, value);
+    let bad = understood.is_err();
+    let unit = match takes {
+        Takes::Length => model.unit().key(),
+        Takes::Weight => model.scale().key(),
+        Takes::Number | Takes::Count | Takes::Day | Takes::Text => "",
+    };
+    let mode = if takes == Takes::Count { "numeric" } else { "text" };
+    html! {
+        div.field.bad[bad] data-key=(name) {
+            label for=(name) { (label) @if !hint.is_empty() { " " span.hint { (hint) } } }
+            div.entry {
+                input id=(name) name=(name) value=(value) type="text" inputmode=(mode)
+                    spellcheck="false" autocomplete="off" autocapitalize="off" autocorrect="off"
+                    enterkeyhint="next" maxlength="120" aria-describedby={ (name) "-echo" }
+                    aria-invalid=[bad.then_some("true")];
+                @if !unit.is_empty() { span.unit aria-hidden="true" { (unit) } }
+            }
+            p.echo id={ (name) "-echo" } {
+                @match understood { Ok(text) | Err(text) => (text) }
+            }
+        }
+    }
+}
+
+/// How a text is understood; or, as an error, that it is not.
+fn understood(model: &Model, takes: Takes, text: &str) -> Result<String, String> {
+    let [length, weight, number, day] = model.words().unread.map(str::to_owned);
+    if text.trim().is_empty() {
+        return Ok(String::new());
+    }
+    match takes {
+        Takes::Length => match read(text, model.unit()) {
+            Ok(length) => Ok(both(length, model.unit())),
+            Err(error) => Err(why(&error, length)),
+        },
+        Takes::Weight => {
+            let read = hangtrue_core::hang::Weight::read(text, model.scale());
+            read.map(|weight| model.told_weight(weight)).map_err(|_| weight)
+        }
+        Takes::Number => match work::number(text) {
+            Some(_) => Ok(String::new()),
+            None => Err(number),
+        },
+        Takes::Count => match text.trim().parse::<u32>() {
+            Ok(_) => Ok(String::new()),
+            Err(_) => Err(number),
+        },
+        Takes::Day => read_day(text).map(|_| String::new()).ok_or(day),
+        Takes::Text => Ok(String::new()),
+    }
+}
+
+/// What a refused reading may have meant, or that it is none.
+fn why(error: &ReadError, plain: String) -> String {
+    match error.suggestions.first() {
+        Some(meant) => [&meant.text, "?"].concat(),
+        None => plain,
+    }
+}
+
+/// A length in both units.
+fn both(length: Length, unit: Unit) -> String {
+    [&length.text(unit), " · ", &length.text(unit.other())].concat()
+}
+
+/// One of a few, side by side.
+pub(super) fn choice(name: &str, question: &str, options: &[(&str, &str)], chosen: &str) -> Markup {
+    html! {
+        fieldset.pick {
+            legend { (question) }
+            @for (value, label) in options {
+                label {
+                    input type="radio" name=(name) value=(value) checked[*value == chosen];
+                    span { (label) }
+                }
+            }
+        }
+    }
+}
+
+/// A box to tick.
+pub(super) fn tick(model: &Model, name: &str, label: &str) -> Markup {
+    html! {
+        label.confirm {
+            input type="checkbox" data-act=(Action::Tick(name.to_owned()).code())
+                checked[model.fields.ticked(name)];
+            span { (label) }
+        }
+    }
+}
+
+/// The verdict in one line: good, a question, or stop.
+pub(super) fn verdict(kind: &str, text: &str) -> Markup {
+    html! { p class={ "verdict-line " (kind) } role="status" { (text) } }
+}

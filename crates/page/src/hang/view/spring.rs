@@ -1,0 +1,267 @@
+//! Turns, winding, balance.
+
+use super::parts::{self, Takes};
+use crate::hang::model::Model;
+use crate::hang::work::{behaves, turns_text};
+use hangtrue_core::Unit;
+use hangtrue_core::hang::Scale;
+use hangtrue_core::hang::spring::{
+    A229, Advice, Balance, Behaves, DIVISOR, HAND_MOST, Height, Rule, Turns, stripes_agree,
+};
+use hangtrue_core::say::decimal;
+use hangtrue_draw::Sheet;
+use maud::{Markup, PreEscaped, html};
+
+pub(super) fn view(model: &Model) -> Markup {
+    let text = &model.words().spring;
+    let balance = model.balance();
+    html! {
+        form data-act="next" {
+            (parts::heading(text.heading))
+            p.lede { (text.lede) }
+            div.caution.danger {
+                p { b {
+                    @match &balance {
+                        Some(balance) => (energy(model, balance)),
+                        None => (text.danger),
+                    }
+                } }
+                p { (text.trained) }
+            }
+            div.columns {
+                @if let Some(turns) = model.turns() { (rule(model, &turns)) }
+                (figures(model))
+            }
+            (steps(model, balance.as_ref()))
+            (forces(model, balance.as_ref()))
+            (test(model))
+            (measures(model, balance.as_ref()))
+            (parts::go_on(model))
+        }
+    }
+}
+
+/// The stored energy as a fall: in the unit that the reader thinks in.
+fn energy(model: &Model, balance: &Balance) -> String {
+    let joules = decimal(balance.energy(), 0);
+    let weight = HAND_MOST;
+    let fall = balance.falls_from(weight);
+    let height = match model.unit() {
+        Unit::Inch => [&decimal(fall.to_inches() / 12.0, 0), " ft"].concat(),
+        Unit::Millimetre => [&decimal(fall.to_mm() / 1e3, 1), " m"].concat(),
+    };
+    (model.words().spring.energy)(&joules, &model.told_weight(weight), &height)
+}
+
+fn rule(model: &Model, turns: &Turns) -> Markup {
+    let text = &model.words().spring;
+    let drum = turns.drum.text(model.unit());
+    html! {
+        section.numbers {
+            h2 { (text.turns) }
+            p.value { ((text.count)(&turns_text(turns.to_wind()))) }
+            p {
+                (match turns.rule {
+                    Rule::Usual => text.rule,
+                    Rule::Door => text.own,
+                })
+            }
+            p { ((text.means)(&drum, &decimal(turns.travelled(), 1), &decimal(turns.preload, 1))) }
+        }
+    }
+}
+
+fn figures(model: &Model) -> Markup {
+    let text = &model.words().spring;
+    let typed = model.weight("weight").is_some();
+    html! {
+        section {
+            div.fields {
+                (parts::field(model, "weight", text.weight, text.weight_hint, Takes::Weight))
+                @if let (false, Some(weight)) = (typed, model.door_weight()) {
+                    p { ((text.by_area)(&model.told_weight(weight))) }
+                }
+                (parts::field(model, "drum", text.drum, "", Takes::Length))
+                (parts::field(model, "preload", text.preload, "", Takes::Number))
+            }
+            @if model.door_weight().is_some_and(|weight| weight > HAND_MOST) {
+                (parts::verdict("recheck", &(text.heavy)(&model.told_weight(HAND_MOST))))
+            }
+        }
+    }
+}
+
+/// Each step with what to mind before it, and the count afterwards.
+fn steps(model: &Model, balance: Option<&Balance>) -> Markup {
+    let text = &model.words().spring;
+    let wound = model.record.turns;
+    let stripes = model.fields.get("stripes").trim().parse::<u32>().ok();
+    html! {
+        section {
+            h2 { (text.steps_heading) }
+            ol.work {
+                @for (at, (mind, step)) in text.steps.into_iter().enumerate() {
+                    li {
+                        // The fourth is the first that puts energy into the spring.
+                        @if let (3, Some(balance)) = (at, balance) {
+                            (parts::caution(&[&energy(model, balance), " ", mind].concat()))
+                        } @else {
+                            (parts::caution(mind))
+                        }
+                        p.step { (step) }
+                    }
+                }
+            }
+            div.fields {
+                (parts::field(model, "turns", text.wound, "", Takes::Number))
+                (parts::field(model, "stripes", text.stripes, "", Takes::Count))
+            }
+            @if let (Some(stripes), Some(wound)) = (stripes, wound) {
+                @if stripes_agree(stripes, wound.turns()) {
+                    (parts::verdict("clear", text.agree[0]))
+                } @else {
+                    (parts::verdict("stop", text.agree[1]))
+                }
+            }
+        }
+    }
+}
+
+/// The plot, and what it says.
+fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
+    let text = &model.words().balance;
+    let (Some(balance), Some(room)) = (balance, model.room()) else {
+        return html! { section { h2 { (text.heading) } p { (text.no_weight) } } };
+    };
+    let points = balance.points(&room.curtain(), 96);
+    let weight = |newtons: f64| hangtrue_core::hang::Weight::from_newtons(newtons);
+    let told = |newtons: f64| model.told_weight(weight(newtons));
+    let most = points.iter().map(|point| point.hand().abs()).fold(0.0_f64, f64::max);
+    html! {
+        section {
+            h2 { (text.heading) }
+            div.columns {
+                figure.picture {
+                    @let sheet = Sheet { id: "balance", speaker: model.speaker() };
+                    (PreEscaped(hangtrue_draw::hang::balance(sheet, &points)))
+                }
+                div {
+                    p { ((text.open)(&told(balance.open()))) }
+                    p { ((text.quarter)(&told(0.25 * balance.per_turn()))) }
+                    @if weight(most) > HAND_MOST {
+                        (parts::verdict(
+                            "stop",
+                            &(text.hand_over)(&told(most), &model.told_weight(HAND_MOST)),
+                        ))
+                    } @else {
+                        p { ((text.hand)(&told(most))) }
+                    }
+                }
+            }
+        }
+    }
+}
+
+fn test(model: &Model) -> Markup {
+    let text = &model.words().balance;
+    let names = ["pull.up.low", "pull.down.low", "pull.up.half", "pull.down.half"];
+    let does = [Behaves::Drops, Behaves::Stays, Behaves::Rises];
+    let keys = ["drops", "stays", "rises"];
+    let options: Vec<(&str, &str)> =
+        keys.into_iter().zip(does).map(|(key, does)| (key, (text.does)(does))).collect();
+    html! {
+        section {
+            h2 { (text.test) }
+            (parts::caution(text.caution))
+            p { (text.scale) }
+            div.fields {
+                @for (name, label) in names.into_iter().zip(text.pulls) {
+                    (parts::field(model, name, label, "", Takes::Weight))
+                }
+            }
+            p { (text.behaves) }
+            div.picks {
+                @for height in Height::ALL {
+                    @let name = behaves(height);
+                    (parts::choice(name, (text.height)(height), &options, model.fields.get(name)))
+                }
+            }
+            @if let Some(advice) = model.advice() { (advised(model, &advice)) }
+        }
+    }
+}
+
+fn advised(model: &Model, advice: &Advice) -> Markup {
+    let text = &model.words().balance;
+    let give = decimal(advice.uncertainty, 1);
+    let turns = turns_text(advice.turns.abs());
+    html! {
+        @if let Some(mismatch) = advice.mismatch {
+            (parts::verdict("stop", (text.mismatch)(mismatch)))
+        } @else if advice.holds() {
+            (parts::verdict("clear", &(text.holds)(&give)))
+        } @else {
+            (parts::verdict("recheck", &if advice.turns > 0.0 {
+                (text.add)(&turns, &give)
+            } else {
+                (text.take)(&turns, &give)
+            }))
+            (parts::caution(text.again))
+        }
+    }
+}
+
+/// The spring by wire and coil.
+fn measures(model: &Model, balance: Option<&Balance>) -> Markup {
+    let text = &model.words().spring;
+    let names = ["wire", "coil", "coils"];
+    let typed = names.iter().all(|name| !model.fields.get(name).is_empty());
+    html! {
+        details.working {
+            summary { (text.measures) }
+            div.fields {
+                @for (name, label) in names.into_iter().zip(text.wire) {
+                    @let takes = if name == "coils" { Takes::Number } else { Takes::Length };
+                    (parts::field(model, name, label, "", takes))
+                }
+            }
+            @match model.wire() {
+                Some(wire) => {
+                    @let rate = wire.rate(DIVISOR);
+                    @let wound = model.record.turns.map(|turns| turns.turns());
+                    @let wound = wound.or_else(|| model.turns().map(|turns| turns.to_wind()));
+                    @let torque = rate * wound.unwrap_or(0.0);
+                    @let stress = wire.stress(torque);
+                    p { ((text.rate)(&told_torque(model, rate), &told_torque(model, torque))) }
+                    @if let Some(balance) = balance.filter(|balance| balance.rate > 0.0) {
+                        @let off = 100.0 * (rate / balance.rate - 1.0);
+                        p { ((text.rate_off)(&decimal(off.abs(), 0), off > 0.0)) }
+                    }
+                    @let share = 100.0 * stress / wire.strength(A229);
+                    p { ((text.stress)(&told_stress(model, stress), &decimal(share, 0))) }
+                }
+                None if typed => (parts::verdict("stop", text.no_spring)),
+                None => {}
+            }
+            p.hint { (text.formula) }
+        }
+    }
+}
+
+/// A pound-force inch in N·m, and a pound to the square inch in Pa.
+const LBF_IN: f64 = 0.112_984_829;
+const KPSI: f64 = 6_894_757.293;
+
+fn told_torque(model: &Model, torque: f64) -> String {
+    match model.scale() {
+        Scale::Pound => [&decimal(torque / LBF_IN, 1), " lbf·in"].concat(),
+        Scale::Kilogram => [&decimal(torque, 2), " N·m"].concat(),
+    }
+}
+
+fn told_stress(model: &Model, stress: f64) -> String {
+    match model.scale() {
+        Scale::Pound => [&decimal(stress / KPSI, 0), " kpsi"].concat(),
+        Scale::Kilogram => [&decimal(stress / 1e6, 0), " MPa"].concat(),
+    }
+}
