@@ -19,6 +19,12 @@ use crate::spot::{Dimension, Group};
 /// rounding to a mark may hide.
 pub(super) const DAMAGE: f64 = 6.0;
 
+/// What is less likely than the likeliest by this power of e counts as nought.
+pub(super) const NOUGHT: f64 = -40.0;
+/// A guess that is certain to be less likely than the clean survey by this is not weighed:
+/// every sum takes it for nought. The unit over [`NOUGHT`] is for rounding.
+const UNNOTICED: f64 = NOUGHT - 1.0;
+
 /// The readings under every scale of the noise.
 pub(super) struct Fit<'a> {
     pub(super) readings: &'a [Reading],
@@ -52,9 +58,13 @@ pub(super) fn log_sum(logs: impl Iterator<Item = f64> + Clone) -> f64 {
     if most == f64::NEG_INFINITY {
         return most;
     }
-    most + libm::log(
-        logs.map(|log| if log - most < -40.0 { 0.0 } else { libm::exp(log - most) }).sum(),
-    )
+    let share = |log: f64| match log - most {
+        below if below < NOUGHT => 0.0,
+        // The likeliest itself.
+        0.0 => 1.0,
+        below => libm::exp(below),
+    };
+    most + libm::log(logs.map(share).sum())
 }
 
 /// Probability of a standard normal between `from` and `to`.
@@ -69,6 +79,18 @@ struct Felt {
     b: f64,
     /// Of the diagonals' second-order part: with itself, with the pattern, with the readings.
     bend: [f64; 3],
+}
+
+/// A pattern, and what it does to the fit.
+struct Effect<'p> {
+    index: usize,
+    pattern: &'p Pattern,
+    /// At every scale.
+    felt: Vec<Felt>,
+    /// How the sizes move with a change of 1 mm.
+    moves: Sizes,
+    /// The ordered dimensions that it changes readings of.
+    touched: [bool; 4],
 }
 
 impl<'a> Fit<'a> {
@@ -103,21 +125,38 @@ impl<'a> Fit<'a> {
         self.usual + log_sum(self.networks.iter().map(|(log, _)| *log))
     }
 
-    /// Every guess of every pattern, and the knocked frames, weighed.
+    /// Every guess of every pattern, and the knocked frames, weighed; without the guesses
+    /// that no sum would notice, which are most of them where readings check one another.
     pub(super) fn weigh(&self, patterns: &[Pattern]) -> Vec<Weighed> {
-        let mut weighed = Vec::with_capacity(patterns.len() * 64);
+        self.weigh_from(self.clean() + UNNOTICED, patterns)
+    }
+
+    /// Every guess that may weigh `noticed` or more.
+    fn weigh_from(&self, noticed: f64, patterns: &[Pattern]) -> Vec<Weighed> {
+        let mut weighed = Vec::with_capacity(patterns.len() * 8);
         for (index, pattern) in patterns.iter().enumerate() {
-            let felt: Vec<Felt> =
-                self.networks.iter().map(|(_, network)| self.felt(network, pattern)).collect();
-            let moves = self.networks.get(1).map_or([0.0; 4], |(_, n)| n.moves(&pattern.direction));
+            let effect = self.effect(index, pattern);
             if let Some((prior, sd)) = pattern.knock {
-                weighed.push(self.knock(index, &felt, prior, sd));
+                weighed.push(self.knock(&effect, prior, sd));
             }
-            for guess in &pattern.guesses {
-                weighed.push(self.guess(index, pattern, &felt, &moves, guess));
-            }
+            let guesses = pattern.guesses.iter();
+            weighed.extend(guesses.filter_map(|guess| self.guess(&effect, guess, noticed)));
         }
         weighed
+    }
+
+    fn effect<'p>(&self, index: usize, pattern: &'p Pattern) -> Effect<'p> {
+        let felt = self.networks.iter().map(|(_, network)| self.felt(network, pattern)).collect();
+        let moves = self.networks.get(1).map_or([0.0; 4], |(_, n)| n.moves(&pattern.direction));
+        let mut touched = [false; 4];
+        for reading in pattern.touches().filter_map(|i| self.readings.get(i)) {
+            if let Some(touched) =
+                reading.spot.dimension().and_then(|dimension| touched.get_mut(dimension.index()))
+            {
+                *touched = true;
+            }
+        }
+        Effect { index, pattern, felt, moves, touched }
     }
 
     fn felt(&self, network: &Network, pattern: &Pattern) -> Felt {
@@ -147,11 +186,11 @@ impl<'a> Fit<'a> {
         diagonal(&[w - dw, h - dh, t, b]) - d + (w * dw + h * dh) / d
     }
 
-    fn knock(&self, pattern: usize, felt: &[Felt], prior: f64, sd: f64) -> Weighed {
+    fn knock(&self, effect: &Effect<'_>, prior: f64, sd: f64) -> Weighed {
         let variance = sd * sd;
-        let logs = self.networks.iter().zip(felt).map(|((log, _), felt)| {
+        let logs = self.each(&effect.felt, |felt| {
             let over = 1.0 + felt.a * variance;
-            log + 0.5 * felt.b * felt.b * variance / over - 0.5 * libm::log(over)
+            0.5 * felt.b * felt.b * variance / over - 0.5 * libm::log(over)
         });
         let guess = Guess {
             slip: super::slips::SlipKind::Other,
@@ -160,31 +199,38 @@ impl<'a> Fit<'a> {
             prior,
             meant: None,
         };
-        let log = libm::log(prior) + self.usual + log_sum(logs.clone());
+        let log = libm::log(prior) + self.usual + log_sum(logs.into_iter());
+        let pattern = effect.index;
         Weighed { pattern, guess, log, damage: 0.0, change: 0.0, exact: 0.0 }
     }
 
-    fn guess(
-        &self,
-        index: usize,
-        pattern: &Pattern,
-        felt: &[Felt],
-        moves: &Sizes,
-        guess: &Guess,
-    ) -> Weighed {
+    /// The log weight of every scale and what it gains; once, because it is dear.
+    fn each(&self, felt: &[Felt], gain: impl Fn(&Felt) -> f64) -> [f64; SCALES.len()] {
+        let mut logs = [f64::NEG_INFINITY; SCALES.len()];
+        for (slot, ((log, _), felt)) in logs.iter_mut().zip(self.networks.iter().zip(felt)) {
+            *slot = log + gain(felt);
+        }
+        logs
+    }
+
+    /// `guess`, weighed; none where its weight is certain to be below `noticed`.
+    fn guess(&self, effect: &Effect<'_>, guess: &Guess, noticed: f64) -> Option<Weighed> {
+        let Effect { felt, moves, .. } = effect;
         let (a, b) = felt.get(1).map_or((0.0, 0.0), |felt| (felt.a, felt.b));
         let best = if a > 1e-12 { b / a } else { 0.5 * (guess.least + guess.most) };
         let change = within(best, guess.least, guess.most);
         let bent = if self.diagonals.is_empty() { 0.0 } else { self.bent(moves, change) };
-        let logs = self
-            .networks
-            .iter()
-            .zip(felt)
-            .map(|((log, _), felt)| log + gain(felt, bent, guess.least, guess.most));
+        let most = self.each(felt, |felt| gain_at_most(felt, bent, guess.least, guess.most));
+        // log p ≤ p − 1, no size is more than usual, and four scales are four times one.
+        let ceiling = most.into_iter().fold(f64::NEG_INFINITY, f64::max);
+        if ceiling + core::f64::consts::LN_2 * 2.0 + guess.prior - 1.0 < noticed {
+            return None;
+        }
+        let logs = self.each(felt, |felt| gain(felt, bent, guess.least, guess.most));
         let [w, h, t, b] = self.sizes;
         let [dw, dh, dt, db] = moves.map(|m| m * change);
         let sizes = [w - dw, h - dh, t - dt, b - db];
-        let log = libm::log(guess.prior) + self.plausible.log(&sizes) + log_sum(logs.clone());
+        let log = libm::log(guess.prior) + self.plausible.log(&sizes) + log_sum(logs.into_iter());
         let width = guess.most - guess.least;
         let exact = if width > 0.0 {
             let step = self.readings.first().map_or(1.0, |r| r.unit.step().to_mm());
@@ -192,28 +238,29 @@ impl<'a> Fit<'a> {
         } else {
             1.0
         };
-        let damage = if self.damage(pattern, change) >= DAMAGE { 1.0 } else { 0.0 };
-        Weighed { pattern: index, guess: *guess, log, damage, change, exact }
+        let damage = if self.damage(effect, change) >= DAMAGE { 1.0 } else { 0.0 };
+        let pattern = effect.index;
+        Some(Weighed { pattern, guess: *guess, log, damage, change, exact })
     }
 
-    /// How far the worst ordered number is off, mm, if the readings of `pattern` are
+    /// How far the worst ordered number is off, mm, if the readings of the pattern are
     /// off by `change`.
-    fn damage(&self, pattern: &Pattern, change: f64) -> f64 {
+    fn damage(&self, effect: &Effect<'_>, change: f64) -> f64 {
         let off = |dimension: Dimension| {
             let sign = if dimension == Dimension::Bow { -1.0 } else { 1.0 };
             let mut written = f64::INFINITY;
             let mut meant = f64::INFINITY;
-            let mut touched = false;
-            for (reading, direction) in self.readings.iter().zip(&pattern.direction) {
+            for (reading, direction) in self.readings.iter().zip(&effect.pattern.direction) {
                 if reading.spot.dimension() == Some(dimension) {
-                    touched |= *direction != 0.0;
                     written = written.min(sign * reading.mm);
                     meant = meant.min(sign * (reading.mm - direction * change));
                 }
             }
-            if touched { (written - meant).abs() } else { 0.0 }
+            (written - meant).abs()
         };
-        Dimension::ALL.into_iter().map(off).fold(0.0, f64::max)
+        let touched =
+            Dimension::ALL.into_iter().zip(effect.touched).filter(|(_, touched)| *touched);
+        touched.map(|(dimension, _)| off(dimension)).fold(0.0, f64::max)
     }
 
     /// The adjusted network that figures are told from.
@@ -222,13 +269,24 @@ impl<'a> Fit<'a> {
     }
 }
 
+/// The log likelihood's gain b·δ − ½a·δ² + fixed of a change δ, once the diagonals are bent.
+fn parabola(felt: &Felt, bent: f64) -> (f64, f64, f64) {
+    let [own, with_pattern, with_readings] = felt.bend;
+    let b = felt.b - bent * with_pattern;
+    (felt.a, b, bent * with_readings - 0.5 * bent * bent * own)
+}
+
+/// What [`gain`] cannot exceed: the gain of the best change between `least` and `most`.
+fn gain_at_most(felt: &Felt, bent: f64, least: f64, most: f64) -> f64 {
+    let (a, b, fixed) = parabola(felt, bent);
+    let at = |change: f64| b * change - 0.5 * a * change * change;
+    fixed + if a > 0.0 { at(within(b / a, least, most)) } else { at(least).max(at(most)) }
+}
+
 /// Log of what the likelihood gains when the readings were changed by something
 /// between `least` and `most` along a pattern.
 fn gain(felt: &Felt, bent: f64, least: f64, most: f64) -> f64 {
-    let [own, with_pattern, with_readings] = felt.bend;
-    let a = felt.a;
-    let b = felt.b - bent * with_pattern;
-    let fixed = bent * with_readings - 0.5 * bent * bent * own;
+    let (a, b, fixed) = parabola(felt, bent);
     let at = |change: f64| b * change - 0.5 * a * change * change;
     let width = most - least;
     let root = a.sqrt();
@@ -294,3 +352,6 @@ pub(super) fn same(about: About, other: About, readings: &[Reading]) -> bool {
 pub(super) fn design(spot: crate::spot::Spot, sizes: &Sizes) -> Option<[f64; UNKNOWNS]> {
     model(spot, sizes).map(|(_, design)| design)
 }
+
+#[cfg(test)]
+mod tests;

@@ -1,6 +1,6 @@
 //! From weighed guesses to a verdict: how likely damage is, and the best answers.
 
-use super::evidence::{Fit, Weighed, log_sum, same};
+use super::evidence::{Fit, NOUGHT, Weighed, log_sum, same};
 use super::pattern::{About, Pattern};
 use super::reading::Reading;
 use super::slips::SlipKind;
@@ -14,6 +14,8 @@ const ANSWERS: usize = 5;
 
 /// What Bayes' rule makes of the weighed guesses.
 pub(super) struct Verdict {
+    /// Log of everything, the clean survey included: what posteriors are shares of.
+    pub(super) total: f64,
     pub(super) wrong: f64,
     pub(super) likely: Vec<Likely>,
 }
@@ -27,7 +29,7 @@ pub(super) fn log_total(fit: &Fit<'_>, weighed: &[Weighed]) -> f64 {
 /// Posterior of one guess.
 pub(super) fn posterior(weighed: &Weighed, total: f64) -> f64 {
     let log = weighed.log - total;
-    if log < -40.0 { 0.0 } else { libm::exp(log) }
+    if log < NOUGHT { 0.0 } else { libm::exp(log) }
 }
 
 /// The guesses on one reading or one set of readings.
@@ -70,7 +72,7 @@ impl Verdict {
             .take(ANSWERS)
             .filter_map(|answer| told(fit.readings, patterns, answer))
             .collect();
-        Self { wrong: wrong.min(1.0), likely }
+        Self { total, wrong: wrong.min(1.0), likely }
     }
 }
 

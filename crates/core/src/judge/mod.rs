@@ -235,7 +235,8 @@ pub fn judge(survey: &Survey, profile: &Profile) -> Judgement {
         ..Judgement::default()
     };
     told::tell(&fit, &mut judgement);
-    judgement.next = worth::next(survey, profile, &fit, &patterns, &weighed, &judgement);
+    judgement.next =
+        worth::next(survey, profile, &fit, &patterns, (&weighed, verdict.total), &judgement);
     judgement.states = told::states(survey, &judgement);
     judgement
 }

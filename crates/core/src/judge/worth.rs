@@ -8,7 +8,7 @@
 
 use super::evidence::{DAMAGE, Fit, Weighed, design, known};
 use super::least_squares::{dot, times};
-use super::likely::{log_total, posterior};
+use super::likely::posterior;
 use super::network::{UNKNOWNS, placing};
 use super::noise::TOLD;
 use super::pattern::{About, Pattern};
@@ -32,13 +32,13 @@ struct Hidden<'a> {
     bins: [f64; BINS],
 }
 
-/// What to read next.
+/// What to read next; `total` is what the posteriors of the weighed guesses are shares of.
 pub(super) fn next(
     survey: &Survey,
     profile: &Profile,
     fit: &Fit<'_>,
     patterns: &[Pattern],
-    weighed: &[Weighed],
+    (weighed, total): (&[Weighed], f64),
     judgement: &Judgement,
 ) -> Vec<Next> {
     let costs = &profile.costs;
@@ -62,7 +62,7 @@ pub(super) fn next(
     if !list.is_empty() {
         return list;
     }
-    let hidden = hidden(fit, patterns, weighed);
+    let hidden = hidden(fit, patterns, weighed, total);
     let mut offers: Vec<Next> = Spot::ALL
         .into_iter()
         .filter(|spot| spot.group() != Group::Post)
@@ -73,8 +73,12 @@ pub(super) fn next(
     offers
 }
 
-fn hidden<'a>(fit: &Fit<'_>, patterns: &'a [Pattern], weighed: &[Weighed]) -> Vec<Hidden<'a>> {
-    let total = log_total(fit, weighed);
+fn hidden<'a>(
+    fit: &Fit<'_>,
+    patterns: &'a [Pattern],
+    weighed: &[Weighed],
+    total: f64,
+) -> Vec<Hidden<'a>> {
     let Some(network) = fit.told() else { return Vec::new() };
     let mut list: Vec<Hidden<'a>> = patterns
         .iter()
