@@ -179,3 +179,13 @@ fn a_base_address_is_an_address() {
         assert!(done.stderr.contains("address"), "{}", done.stderr);
     }
 }
+
+#[cfg(unix)]
+#[test]
+fn a_pipe_with_a_name_is_read_like_a_file() {
+    // What a shell makes of `hangtrue open <(cat links.txt)`.
+    let done =
+        run_with(&["open", "/dev/stdin"], &std::fs::read_to_string(demo("links.txt")).unwrap());
+    assert_eq!((done.code, done.stderr.as_str()), (0, ""));
+    assert_eq!(lines(&done.stdout).len(), 3);
+}

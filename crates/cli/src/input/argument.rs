@@ -21,7 +21,9 @@ const MOST: usize = 4 << 20;
 /// # Errors
 /// When it is a file that cannot be read; what is no order is an item that says so.
 pub(crate) fn several(argument: &str, how: &Tables) -> anyhow::Result<Vec<Item>> {
-    if argument == "-" || Path::new(argument).is_file() {
+    // A pipe that a shell names for its user is a file too.
+    let is_file = std::fs::metadata(argument).is_ok_and(|it| !it.is_dir());
+    if argument == "-" || is_file {
         return of_file(argument, how);
     }
     let item = text(argument);

@@ -140,3 +140,6 @@ fn head(source: &mut Source) -> io::Result<Vec<u8>> {
     }
     Ok(head)
 }
+
+#[cfg(test)]
+mod tests;
