@@ -1,9 +1,11 @@
 //! `hangtrue check`: orders in, answers out, in their order.
 
+use std::collections::BTreeMap;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
 use hangtrue_core::check::{Report, Verdict};
+use hangtrue_core::finding::RuleCode;
 use hangtrue_core::order::Order;
 use hangtrue_core::say::Speaker;
 use hangtrue_link::csv::{self, ANSWER_COLUMNS, Row, Sheet, Source};
@@ -51,8 +53,8 @@ pub(crate) fn run(args: args::Check, out: &mut Out) -> anyhow::Result<ExitCode> 
             }
             let told = jobs.map(&batch, |piece| tell(piece, &input.reader, &rules, form));
             for (piece, told) in batch.iter().zip(told) {
-                for Told { verdict, text } in told {
-                    counts.add(verdict);
+                for Told { verdict, text, found } in told {
+                    counts.add(verdict, &found);
                     match text {
                         Text::Line(line) => out.text(&line)?,
                         Text::Row(row) => {
@@ -89,6 +91,8 @@ struct Told {
     /// [`None`] where it is no order.
     verdict: Option<Verdict>,
     text: Text,
+    /// The codes of what was found, each once; for a table, whose end counts them.
+    found: Vec<RuleCode>,
 }
 
 enum Text {
@@ -116,11 +120,15 @@ fn json(item: Item, line: Option<u64>, rules: &Rules) -> Told {
         Ok(content) => {
             let report = rules.report(&content);
             let answer = Answer::new(item.id, &report, speaker(&content));
-            Told { verdict: Some(report.verdict), text: Text::Line(json_line(line, &answer)) }
+            Told {
+                verdict: Some(report.verdict),
+                text: Text::Line(json_line(line, &answer)),
+                found: Vec::new(),
+            }
         }
         Err(wrong) => {
             let refusal = refusal(item.id, wrong);
-            Told { verdict: None, text: Text::Line(json_line(line, &refusal)) }
+            Told { verdict: None, text: Text::Line(json_line(line, &refusal)), found: Vec::new() }
         }
     }
 }
@@ -154,7 +162,10 @@ fn row(item: Item, rules: &Rules) -> Told {
                 value(numbers.bow),
                 first.unwrap_or_default().into(),
             ];
-            Told { verdict: Some(report.verdict), text: Text::Row(Box::new(row)) }
+            let mut found: Vec<RuleCode> = report.findings.iter().map(|f| f.rule).collect();
+            found.sort_unstable();
+            found.dedup();
+            Told { verdict: Some(report.verdict), text: Text::Row(Box::new(row)), found }
         }
         Err(wrong) => {
             let mut row = [const { String::new() }; 7].map(Cell::from);
@@ -162,7 +173,7 @@ fn row(item: Item, rules: &Rules) -> Told {
             *id = name;
             *verdict = Cell::new("not an order", REFUSED);
             *finding = wrong.message.into();
-            Told { verdict: None, text: Text::Row(Box::new(row)) }
+            Told { verdict: None, text: Text::Row(Box::new(row)), found: Vec::new() }
         }
     }
 }
@@ -177,7 +188,7 @@ fn record(item: Item, rules: &Rules) -> Told {
         }
         Err(wrong) => (unread(line, item.id.text(), wrong), None),
     };
-    Told { verdict, text: Text::Line(csv::line(&cells)) }
+    Told { verdict, text: Text::Line(csv::line(&cells)), found: Vec::new() }
 }
 
 fn answered(line: usize, id: String, order: Order, report: &Report) -> [String; 15] {
@@ -210,10 +221,12 @@ struct Counts {
     recheck: u64,
     stop: u64,
     unread: u64,
+    /// In how many orders each thing was found.
+    found: BTreeMap<RuleCode, u64>,
 }
 
 impl Counts {
-    const fn add(&mut self, verdict: Option<Verdict>) {
+    fn add(&mut self, verdict: Option<Verdict>, found: &[RuleCode]) {
         let count = match verdict {
             Some(Verdict::Clear) => &mut self.clear,
             Some(Verdict::Recheck) => &mut self.recheck,
@@ -221,6 +234,9 @@ impl Counts {
             None => &mut self.unread,
         };
         *count += 1;
+        for rule in found {
+            *self.found.entry(rule).or_default() += 1;
+        }
     }
 
     const fn all(&self) -> u64 {
@@ -245,7 +261,16 @@ impl Counts {
         if self.unread > 0 {
             line.push_str(&format!(", {} not an order", self.unread));
         }
-        line + "\n"
+        line.push('\n');
+        if !self.found.is_empty() {
+            let mut found: Vec<(&RuleCode, &u64)> = self.found.iter().collect();
+            // Stable: equals stay in the order of their names.
+            found.sort_by_key(|(_, count)| core::cmp::Reverse(**count));
+            let found: Vec<String> =
+                found.into_iter().map(|(rule, count)| format!("{count} {rule}")).collect();
+            line.push_str(&format!("found: {}\n", found.join(", ")));
+        }
+        line
     }
 }
 
