@@ -36,7 +36,7 @@ pub fn usual() -> Condition {
 
 /// All conditions, the usual one first.
 #[must_use]
-pub fn conditions() -> [Condition; 7] {
+pub fn conditions() -> [Condition; 8] {
     let usual = usual();
     let world = usual.world;
     [
@@ -50,6 +50,7 @@ pub fn conditions() -> [Condition; 7] {
         Condition { name: "all slips equally likely", weights: Weights::Equal, ..usual },
         Condition { name: "freight containers", population: Population::Container, ..usual },
         Condition { name: "narrow city bodies", population: Population::City, ..usual },
+        Condition { name: "metric tapes", world: World { metric: 1.0, ..world }, ..usual },
         Condition {
             name: "bows that differ by design, in half of the bodies",
             world: World { odd_bows: 0.5, ..world },

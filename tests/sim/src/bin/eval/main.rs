@@ -52,8 +52,10 @@ impl Asked {
         Ok(asked)
     }
 
-    fn size(&self, first: bool) -> Size {
-        let walked = if first { self.surveys / 6 } else { 0 };
+    /// The person goes on as assumed, and on a metric tape.
+    fn size(&self, condition: &Condition, first: bool) -> Size {
+        let on = first || condition.world.metric >= 1.0;
+        let walked = if on { self.surveys / 6 } else { 0 };
         Size { clean: self.surveys, slipped: self.surveys / 3 * 2, walked }
     }
 }
@@ -87,7 +89,7 @@ fn run(asked: &Asked, out: &mut impl Write) -> io::Result<Vec<Missed>> {
     let wanted = all.iter().enumerate().filter(|(_, one)| one.name.contains(&asked.only));
     for (place, condition) in wanted {
         let first = place == 0;
-        let size = asked.size(first);
+        let size = asked.size(condition, first);
         table::head(out, condition, asked.seed, size)?;
         let mut rows: Vec<(Layout, Row)> = Vec::new();
         for (layout, limits) in LAYOUTS.iter().zip(&limits) {
@@ -97,8 +99,10 @@ fn run(asked: &Asked, out: &mut impl Write) -> io::Result<Vec<Missed>> {
             rows.push((*layout, row));
         }
         missed.extend(checked(condition, first, &rows, &usual));
-        if first {
+        if size.walked > 0 {
             table::further(out, &rows)?;
+        }
+        if first {
             table::by_slip(out, &rows)?;
             table::by_size(out, &rows)?;
             usual = rows.into_iter().map(|(_, row)| row).collect();

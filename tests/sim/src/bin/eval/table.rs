@@ -84,9 +84,10 @@ pub(crate) fn further(out: &mut impl Write, rows: &[(Layout, Row)]) -> Result<()
     writeln!(out, "\nfurther readings, taken as they are asked for until none is")?;
     writeln!(
         out,
-        "{:38} {:>14} {:>18} {:>14} {:>18} {:>18} {:>18}",
+        "{:38} {:>14} {:>10} {:>18} {:>14} {:>18} {:>18} {:>18}",
         "readings",
         "asked, clean",
+        "1 in 100",
         "doubted, clean",
         "asked, slipped",
         "doubted, slipped",
@@ -98,12 +99,19 @@ pub(crate) fn further(out: &mut impl Write, rows: &[(Layout, Row)]) -> Result<()
             let sum: usize = walks.iter().map(|walk| walk.extra).sum();
             real(sum) / real(walks.len().max(1))
         };
+        // What the one in a hundred who is asked for most is asked for.
+        let most = |walks: &[hangtrue_sim::walk::Walked]| {
+            let mut all: Vec<usize> = walks.iter().map(|walk| walk.extra).collect();
+            all.sort_unstable();
+            all.get(all.len().saturating_sub(all.len() / 100 + 1)).copied().unwrap_or(0)
+        };
         let (clean, slipped) = (&row.clean_walks, &row.slipped_walks);
         writeln!(
             out,
-            "{:38} {:14.2} {} {:14.2} {} {} {}",
+            "{:38} {:14.2} {:>10} {} {:14.2} {} {} {}",
             layout.name,
             extra(clean),
+            most(clean),
             share(Share::of(clean, |walk| walk.doubted)),
             extra(slipped),
             share(Share::of(slipped, |walk| walk.doubted)),
