@@ -9,6 +9,7 @@ use hangtrue_core::{Dimension, Length, Spot};
 use hangtrue_page::desk::ask::Ask;
 use hangtrue_page::text::Text;
 use hangtrue_page::text::desk::Desk;
+use hangtrue_page::text::hang::Hang;
 use hangtrue_page::{Effect, Environment, Event, Model, Step, desk, update, view};
 
 #[path = "../../core/tests/say/properties.rs"]
@@ -19,7 +20,8 @@ use properties::{alike, well_set};
 const OTHERS: [Language; 2] = [Language::Spanish, Language::French];
 
 /// Words that are the same in two languages, and right in both.
-const SAME: [&str; 8] = ["abc", "123", "w", "No", "Date", "Dimension", "Options", "Signature"];
+const SAME: [&str; 9] =
+    ["abc", "123", "w", "No", "Date", "Dimension", "Options", "Signature", "Balance"];
 
 /// Every constant text of a catalogue, in its order: what stands between quotation marks when
 /// it prints itself.
@@ -59,6 +61,9 @@ fn catalogues_agree(catalogue: impl Fn(Language) -> String) {
 fn every_constant_is_said_in_every_language() {
     catalogues_agree(|language| format!("{:?}", Text::of(language)));
     catalogues_agree(|language| format!("{:?}", Desk::of(language)));
+    catalogues_agree(|language| {
+        format!("{:?}", Hang::of(language)).replace("language: English", "")
+    });
     for dimension in Dimension::ALL {
         catalogues_agree(|language| format!("{:?}", (Text::of(language).dimension)(dimension)));
     }
@@ -84,7 +89,7 @@ fn texts(markup: &str) -> Vec<String> {
 /// The pieces of a screen that may be the same in two languages: names, units, numbers, a
 /// link, letters and the spelling words of ICAO.
 fn own(text: &str) -> bool {
-    let words = ["Hangtrue", "English", "Español", "Français", "in", "mm", "po", "pulg"];
+    let words = ["Hangtrue", "English", "Español", "Français", "in", "mm", "po", "pulg", "lb"];
     let letters = text.chars().all(|letter| letter.is_ascii_uppercase());
     let spelled = text.trim().split(", ").count() > 3;
     words.contains(&text.trim())
@@ -321,6 +326,52 @@ fn every_question_is_put_in_every_language() {
         for language in OTHERS {
             alike(&say(Language::English), &say(language), language);
             well_set(&say(language), language);
+        }
+    }
+}
+
+/// Every screen of hanging a door, with something typed in every field that can be typed in.
+#[test]
+fn hanging_a_door_says_the_same_in_every_language() {
+    use hangtrue_page::hang;
+    let order = {
+        let mut model = model(Language::English);
+        for (name, value) in [
+            ("width.middle", "92"),
+            ("height.center", "90"),
+            ("header.center", "9"),
+            ("bow.first", "1 1/4"),
+        ] {
+            update(&mut model, typed(name, value));
+        }
+        hangtrue_link::url("https://d.example/hang.html", &model.order).unwrap()
+    };
+    let begin = |language| {
+        let environment = Environment { language, ..Environment::default() };
+        let (_, fragment) = order.split_once('#').unwrap();
+        hang::boot(environment, hang::Arrival { href: &order, fragment, draft: None }).0
+    };
+    for language in OTHERS {
+        let (mut english, mut other) = (begin(Language::English), begin(language));
+        for step in hang::Step::ALL {
+            let to = Event::Navigate(["/", step.slug()].concat());
+            hang::update(&mut english, hang::Event::Page(to.clone()));
+            hang::update(&mut other, hang::Event::Page(to));
+            for round in 0..2 {
+                let (source, said) = (hang::view(&english), hang::view(&other));
+                let fields = source.split("name=\"").skip(1);
+                let fields: Vec<String> =
+                    fields.map(|rest| rest.split('"').next().unwrap().to_owned()).collect();
+                let (source, said) = (texts(&source), texts(&said));
+                assert_eq!(source.len(), said.len(), "{step:?}: {source:#?} / {said:#?}");
+                for (source, said) in source.iter().zip(&said).filter(|(source, _)| !own(source)) {
+                    assert_ne!(source, said, "{language:?} at {step:?}");
+                }
+                for name in fields.iter().filter(|name| round == 0 && *name != "unit") {
+                    hang::update(&mut english, hang::Event::Page(typed(name, "12 1/4")));
+                    hang::update(&mut other, hang::Event::Page(typed(name, "12 1/4")));
+                }
+            }
         }
     }
 }

@@ -11,7 +11,8 @@ use crate::site::{File, Site};
 /// All that the first walk needs: HTML, CSS, JavaScript, wasm. Bytes, gzip level 9.
 /// The goal is 100 KiB; until it is reached this is what has been reached, so that
 /// nothing gets heavier unseen. DEVELOPERS.md says what the bytes are.
-const FIRST_WALK: usize = 204 * 1024;
+/// 27 KB of it are Spanish and French.
+const FIRST_WALK: usize = 223 * 1024;
 /// What begins so is no part of the walk: the counter desk, hanging the door, the element for
 /// other sites.
 const APART: [&str; 6] = ["desk", "hangtrue-desk", "hang-", "hang.html", "hangtrue-hang", "embed/"];
@@ -20,7 +21,7 @@ const APART: [&str; 6] = ["desk", "hangtrue-desk", "hang-", "hang.html", "hangtr
 const ELEMENT: usize = 5 * 1024;
 /// The element with its module, in which the style sheet is. Like the first walk it is
 /// held to what has been reached.
-const ELEMENT_ALL: usize = 240 * 1024;
+const ELEMENT_ALL: usize = 265 * 1024;
 /// HTML and CSS: readable and useful before any script. One first flight of packets.
 const FIRST_VIEW: usize = 14 * 1024;
 

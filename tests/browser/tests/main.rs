@@ -14,6 +14,7 @@ mod embed_host;
 mod hang;
 mod harness;
 mod history;
+mod languages;
 mod links;
 mod orders;
 mod paper;
@@ -81,7 +82,11 @@ fn main() -> ExitCode {
         scenario!(hang::every_screen),
         scenario!(hang::the_slider_moves_the_door_in_the_drawing),
         scenario!(hang::sticker_and_card_are_read_from_paper),
+        scenario!(languages::a_change_in_the_middle_keeps_text_caret_and_draft),
+        scenario!(languages::the_browser_s_own_comes_first),
         scenario!(pictures::every_screen),
+        scenario!(pictures::every_screen_in_spanish),
+        scenario!(pictures::every_screen_in_french),
         scenario!(paper::one_page_in_letter_and_a4),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),
         scenario!(paper::the_button_prints),

@@ -18,7 +18,12 @@ async fn look(browser: &Browser, screen: Screen, name: &str) -> Result<()> {
         )
         .await?;
     ensure!(clipped == serde_json::json!([]), "{name} clips {clipped} at {} px", screen.width);
-    browser.shoot(&format!("{name}-{}", screen.width)).await
+    let language = browser.value("document.documentElement.lang").await?;
+    let language = match language.as_str() {
+        Some("en") | None => String::new(),
+        Some(other) => format!("{other}-"),
+    };
+    browser.shoot(&format!("{language}{name}-{}", screen.width)).await
 }
 
 async fn fill(browser: &Browser, field: &str, text: &str) -> Result<()> {
@@ -28,9 +33,24 @@ async fn fill(browser: &Browser, field: &str, text: &str) -> Result<()> {
 }
 
 pub(crate) async fn every_screen(browser: &mut Browser) -> Result<()> {
+    screens(browser, "en").await
+}
+
+pub(crate) async fn every_screen_in_spanish(browser: &mut Browser) -> Result<()> {
+    screens(browser, "es").await
+}
+
+pub(crate) async fn every_screen_in_french(browser: &mut Browser) -> Result<()> {
+    screens(browser, "fr").await
+}
+
+async fn screens(browser: &mut Browser, language: &str) -> Result<()> {
     for screen in [Screen::SMALL_PHONE, Screen::PHONE, Screen::DESK] {
         browser.open(screen, "/").await?;
-        browser.run("localStorage.clear()", Vec::new()).await?;
+        let forget = format!(
+            "localStorage.clear(); localStorage.setItem('hangtrue-language', '{language}')"
+        );
+        browser.run(&forget, Vec::new()).await?;
         browser.goto("/?again").await?;
         browser.find("#app[data-ready]").await?;
         at(browser, "start").await?;

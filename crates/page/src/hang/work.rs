@@ -9,7 +9,6 @@ use hangtrue_core::hang::spring::{
 use hangtrue_core::hang::weight::{NoWeight, Weight};
 use hangtrue_core::length::{ReadError, read};
 use hangtrue_core::order::Numbers;
-use hangtrue_core::say::decimal;
 use hangtrue_core::{Dimension, Length, Spot, Survey, check};
 
 /// Where a number stands that is given without a place.
@@ -186,12 +185,12 @@ impl Model {
     pub(super) fn told_weight(&self, weight: Weight) -> String {
         let value = weight.in_scale(self.scale());
         let places = if value.abs() < 10.0 { 1 } else { 0 };
-        [&decimal(value, places), " ", self.scale().key()].concat()
+        [&self.speaker().decimal(value, places), " ", self.scale().key()].concat()
     }
 
     /// A length worked out, to what a tape shows.
     pub(super) fn told(&self, length: Length) -> String {
-        length.round_to(self.unit().step()).text(self.unit())
+        self.speaker().length(length.round_to(self.unit().step()))
     }
 }
 

@@ -5,6 +5,7 @@
 mod dealer;
 pub(super) mod desk;
 mod handover;
+pub(super) mod hang;
 
 use super::{
     Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,

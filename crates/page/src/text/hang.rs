@@ -58,11 +58,13 @@ pub struct Hang {
 }
 
 impl Hang {
-    /// The words of `language`; English where they are not there yet.
+    /// The words of `language`.
     #[must_use]
     pub const fn of(language: Language) -> &'static Self {
         match language {
-            Language::English | Language::Spanish | Language::French => &super::en::hang::HANG,
+            Language::English => &super::en::hang::HANG,
+            Language::Spanish => &super::es::hang::HANG,
+            Language::French => &super::fr::hang::HANG,
         }
     }
 }

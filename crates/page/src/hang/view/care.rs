@@ -86,7 +86,8 @@ fn guided(model: &Model, guide: &Guide) -> Markup {
 fn sizes(model: &Model) -> Markup {
     let text = &model.words().care;
     let numbers = model.numbers();
-    let number = |dimension| numbers.ordered(dimension).map(|length| length.text(model.unit()));
+    let number =
+        |dimension| numbers.ordered(dimension).map(|length| model.speaker().length(length));
     let panels = model.room().map_or(0, |room| room.curtain().panels);
     html! {
         @if let (Some(width), Some(height)) = (number(Dimension::Width), number(Dimension::Height)) {

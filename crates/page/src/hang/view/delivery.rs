@@ -93,7 +93,7 @@ fn result(model: &Model, compared: &[Compared]) -> Markup {
         }
         ul.rows {
             @for one in compared {
-                @let by = one.spare.abs().text(model.unit());
+                @let by = model.speaker().length(one.spare.abs());
                 li.stop[!one.fits()].recheck[one.is_far()] {
                     span { (capital(model.speaker().spot(one.spot))) }
                     b {

@@ -32,7 +32,7 @@ fn latch(model: &Model) -> Markup {
     html! {
         section {
             h2 { (text.latch) }
-            p { ((text.half)(&center.half.text(unit))) }
+            p { ((text.half)(&model.speaker().length(center.half))) }
             div.fields {
                 (parts::place(model, Place::LatchLeft))
                 (parts::place(model, Place::LatchRight))
@@ -40,7 +40,7 @@ fn latch(model: &Model) -> Markup {
             @match (center.holds(), center.move_right()) {
                 (Some(true), _) => (parts::verdict("clear", text.centered)),
                 (Some(false), Some(by)) => {
-                    @let told = by.abs().round_to(unit.finest()).text(unit);
+                    @let told = model.speaker().length(by.abs().round_to(unit.finest()));
                     (parts::verdict("recheck", &(text.move_by)(&told, by > Length::ZERO)))
                 }
                 _ => {}
@@ -55,7 +55,7 @@ fn shift(model: &Model) -> Markup {
     let washer = model.length("washer").unwrap_or(WASHER);
     let washers =
         model.record.built.read(Place::Shift, unit).and_then(|shift| washers(shift, washer));
-    let usual = (model.words().overhead.assumed_as)(&WASHER.text(unit));
+    let usual = (model.words().overhead.assumed_as)(&model.speaker().length(WASHER));
     html! {
         section {
             h2 { (text.shift) }
@@ -70,7 +70,7 @@ fn shift(model: &Model) -> Markup {
                 }
                 Some(washers) => {
                     @let [left, right] = washers.sides;
-                    @let result = washers.result.round_to(unit.finest()).text(unit);
+                    @let result = model.speaker().length(washers.result.round_to(unit.finest()));
                     (parts::verdict("recheck", &(text.washers)(left, right, &result)))
                 }
                 None => {}

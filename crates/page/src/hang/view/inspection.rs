@@ -66,10 +66,11 @@ fn point(model: &Model, check: Check) -> Markup {
 
 fn limit(model: &Model, check: Check) -> String {
     let text = &model.words().inspection;
-    let unit = model.unit();
     match bounds(check, model.against()) {
-        Some(Bounds::Lengths(Length::ZERO, most)) => (text.most)(&most.text(unit)),
-        Some(Bounds::Lengths(least, most)) => (text.between)(&least.text(unit), &most.text(unit)),
+        Some(Bounds::Lengths(Length::ZERO, most)) => (text.most)(&model.speaker().length(most)),
+        Some(Bounds::Lengths(least, most)) => {
+            (text.between)(&model.speaker().length(least), &model.speaker().length(most))
+        }
         Some(Bounds::WeightMost(most)) => (text.most)(&model.told_weight(most)),
         Some(Bounds::Turns(turns)) => (text.as_wound)(&turns_text(turns)),
         Some(Bounds::CountLeast(least)) => (text.least)(&least.to_string()),

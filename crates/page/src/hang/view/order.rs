@@ -79,7 +79,7 @@ fn numbers(model: &Model) -> Markup {
                     div {
                         dt { (model.speaker().dimension(dimension)) }
                         @if let Some(number) = numbers.ordered(dimension) {
-                            dd.value { (number.text(model.unit())) }
+                            dd.value { (model.speaker().length(number)) }
                         }
                     }
                 }

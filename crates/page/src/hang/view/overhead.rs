@@ -98,7 +98,7 @@ fn figures(model: &Model) -> Markup {
                 @for (name, figure) in all {
                     @let assumed = room.as_ref().and_then(|room| assumed(room, figure));
                     @let hint = assumed.map_or_else(String::new, |by| {
-                        (text.assumed_as)(&by.text(model.unit()))
+                        (text.assumed_as)(&model.speaker().length(by))
                     });
                     (parts::field(model, name, (text.figure)(figure), &hint, Takes::Length))
                 }

@@ -29,7 +29,7 @@ pub(super) fn printed(model: &Model, link: &str) -> Markup {
 
 fn opening(model: &Model) -> String {
     let numbers = model.numbers();
-    let of = |dimension| numbers.ordered(dimension).map(|length| length.text(model.unit()));
+    let of = |dimension| numbers.ordered(dimension).map(|length| model.speaker().length(length));
     let all: Vec<String> =
         [Dimension::Width, Dimension::Height].into_iter().filter_map(of).collect();
     all.join(" × ")
@@ -113,7 +113,7 @@ fn found(model: &Model, check: Check) -> Markup {
     let [holds, fails] = model.words().inspection.finding;
     let value = match model.record.inspection.get(check) {
         None => model.words().record.none.to_owned(),
-        Some(Found::Length(length)) => length.text(model.unit()),
+        Some(Found::Length(length)) => model.speaker().length(length),
         Some(Found::Weight(weight)) => model.told_weight(weight),
         Some(Found::Count(count)) => count.to_string(),
         Some(Found::Eye(fine)) => (if fine { in_order } else { not }).to_owned(),

@@ -3,9 +3,10 @@
 use crate::hang::event::Action;
 use crate::hang::model::{Model, read_day};
 use crate::hang::work;
+use hangtrue_core::Length;
 use hangtrue_core::hang::record::Place;
 use hangtrue_core::length::{ReadError, read};
-use hangtrue_core::{Length, Unit};
+use hangtrue_core::say::Speaker;
 use maud::{Markup, html};
 
 /// The screen's heading, which takes the focus when the screen changes.
@@ -96,7 +97,7 @@ fn understood(model: &Model, takes: Takes, text: &str) -> Result<String, String>
     }
     match takes {
         Takes::Length => match read(text, model.unit()) {
-            Ok(length) => Ok(both(length, model.unit())),
+            Ok(length) => Ok(both(length, model.speaker())),
             Err(error) => Err(why(&error, length)),
         },
         Takes::Weight => {
@@ -125,8 +126,9 @@ fn why(error: &ReadError, plain: String) -> String {
 }
 
 /// A length in both units.
-fn both(length: Length, unit: Unit) -> String {
-    [&length.text(unit), " · ", &length.text(unit.other())].concat()
+fn both(length: Length, speaker: Speaker) -> String {
+    let other = speaker.length_in(length, speaker.unit.other());
+    [&speaker.length(length), " · ", &other].concat()
 }
 
 /// One of a few, side by side.

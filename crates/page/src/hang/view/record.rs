@@ -49,7 +49,7 @@ pub(super) fn rows(model: &Model) -> Markup {
     let opening: Vec<String> = [Dimension::Width, Dimension::Height]
         .into_iter()
         .filter_map(|dimension| numbers.ordered(dimension))
-        .map(|length| length.text(model.unit()))
+        .map(|length| model.speaker().length(length))
         .collect();
     let due = all_due(model).and_then(|all| {
         all.first().map(|one| [(model.words().care.work)(one.work), ", ", &day(one.day)].concat())

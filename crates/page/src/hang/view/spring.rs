@@ -8,7 +8,6 @@ use hangtrue_core::hang::Scale;
 use hangtrue_core::hang::spring::{
     A229, Advice, Balance, Behaves, DIVISOR, HAND_MOST, Height, Rule, Turns, stripes_agree,
 };
-use hangtrue_core::say::decimal;
 use hangtrue_draw::Sheet;
 use maud::{Markup, PreEscaped, html};
 
@@ -43,19 +42,19 @@ pub(super) fn view(model: &Model) -> Markup {
 
 /// The stored energy as a fall: in the unit that the reader thinks in.
 fn energy(model: &Model, balance: &Balance) -> String {
-    let joules = decimal(balance.energy(), 0);
+    let joules = model.speaker().decimal(balance.energy(), 0);
     let weight = HAND_MOST;
     let fall = balance.falls_from(weight);
     let height = match model.unit() {
-        Unit::Inch => [&decimal(fall.to_inches() / 12.0, 0), " ft"].concat(),
-        Unit::Millimetre => [&decimal(fall.to_mm() / 1e3, 1), " m"].concat(),
+        Unit::Inch => [&model.speaker().decimal(fall.to_inches() / 12.0, 0), " ft"].concat(),
+        Unit::Millimetre => [&model.speaker().decimal(fall.to_mm() / 1e3, 1), " m"].concat(),
     };
     (model.words().spring.energy)(&joules, &model.told_weight(weight), &height)
 }
 
 fn rule(model: &Model, turns: &Turns) -> Markup {
     let text = &model.words().spring;
-    let drum = turns.drum.text(model.unit());
+    let drum = model.speaker().length(turns.drum);
     html! {
         section.numbers {
             h2 { (text.turns) }
@@ -66,7 +65,7 @@ fn rule(model: &Model, turns: &Turns) -> Markup {
                     Rule::Door => text.own,
                 })
             }
-            p { ((text.means)(&drum, &decimal(turns.travelled(), 1), &decimal(turns.preload, 1))) }
+            p { ((text.means)(&drum, &model.speaker().decimal(turns.travelled(), 1), &model.speaker().decimal(turns.preload, 1))) }
         }
     }
 }
@@ -193,7 +192,7 @@ fn test(model: &Model) -> Markup {
 
 fn advised(model: &Model, advice: &Advice) -> Markup {
     let text = &model.words().balance;
-    let give = decimal(advice.uncertainty, 1);
+    let give = model.speaker().decimal(advice.uncertainty, 1);
     let turns = turns_text(advice.turns.abs());
     html! {
         @if let Some(mismatch) = advice.mismatch {
@@ -235,10 +234,10 @@ fn measures(model: &Model, balance: Option<&Balance>) -> Markup {
                     p { ((text.rate)(&told_torque(model, rate), &told_torque(model, torque))) }
                     @if let Some(balance) = balance.filter(|balance| balance.rate > 0.0) {
                         @let off = 100.0 * (rate / balance.rate - 1.0);
-                        p { ((text.rate_off)(&decimal(off.abs(), 0), off > 0.0)) }
+                        p { ((text.rate_off)(&model.speaker().decimal(off.abs(), 0), off > 0.0)) }
                     }
                     @let share = 100.0 * stress / wire.strength(A229);
-                    p { ((text.stress)(&told_stress(model, stress), &decimal(share, 0))) }
+                    p { ((text.stress)(&told_stress(model, stress), &model.speaker().decimal(share, 0))) }
                 }
                 None if typed => (parts::verdict("stop", text.no_spring)),
                 None => {}
@@ -254,14 +253,14 @@ const KPSI: f64 = 6_894_757.293;
 
 fn told_torque(model: &Model, torque: f64) -> String {
     match model.scale() {
-        Scale::Pound => [&decimal(torque / LBF_IN, 1), " lbf·in"].concat(),
-        Scale::Kilogram => [&decimal(torque, 2), " N·m"].concat(),
+        Scale::Pound => [&model.speaker().decimal(torque / LBF_IN, 1), " lbf·in"].concat(),
+        Scale::Kilogram => [&model.speaker().decimal(torque, 2), " N·m"].concat(),
     }
 }
 
 fn told_stress(model: &Model, stress: f64) -> String {
     match model.scale() {
-        Scale::Pound => [&decimal(stress / KPSI, 0), " kpsi"].concat(),
-        Scale::Kilogram => [&decimal(stress / 1e6, 0), " MPa"].concat(),
+        Scale::Pound => [&model.speaker().decimal(stress / KPSI, 0), " kpsi"].concat(),
+        Scale::Kilogram => [&model.speaker().decimal(stress / 1e6, 0), " MPa"].concat(),
     }
 }

@@ -7,7 +7,6 @@ use hangtrue_core::hang::record::Place;
 use hangtrue_core::hang::tracks::upper::{Move, moves, off_square};
 use hangtrue_core::hang::tracks::{Level, Side, Solved, Stand};
 use hangtrue_core::judge::least_squares::CRITICAL;
-use hangtrue_core::say::decimal;
 use hangtrue_draw::Sheet;
 use maud::{Markup, PreEscaped, html};
 
@@ -98,7 +97,7 @@ fn shims(model: &Model, solved: &Solved) -> Markup {
                 @for level in Level::ALL {
                     @let shim = solved.shims.at(side, level);
                     @if shim > Length::ZERO {
-                        @let by = shim.round_to(model.unit().finest()).text(model.unit());
+                        @let by = model.speaker().length(shim.round_to(model.unit().finest()));
                         li { ((text.shim)(side.index(), level.index(), &by)) }
                     }
                 }
@@ -128,7 +127,7 @@ fn moved(model: &Model, one: &Move) -> String {
         return text.as_is.to_owned();
     }
     let [left, right] =
-        one.each.map(|by| by.abs().round_to(model.unit().finest()).text(model.unit()));
+        one.each.map(|by| model.speaker().length(by.abs().round_to(model.unit().finest())));
     let inward = one.each.iter().any(|by| *by > Length::ZERO);
     if inward { (text.inward)(&left, &right) } else { (text.outward)(&left, &right) }
 }
@@ -144,7 +143,7 @@ fn square(model: &Model, place: Place) -> Markup {
             None => (parts::verdict("stop", text.no_triangle)),
             Some(off) if off.abs() < SQUARE_WITHIN => (parts::verdict("clear", text.square)),
             Some(off) => {
-                (parts::verdict("recheck", &(text.off)(&decimal(off.abs(), 1), off > 0.0)))
+                (parts::verdict("recheck", &(text.off)(&model.speaker().decimal(off.abs(), 1), off > 0.0)))
             }
         }
     }
