@@ -6,6 +6,7 @@ use hangtrue_core::check::Verdict;
 use hangtrue_core::hang::care::Work;
 use hangtrue_core::hang::inspection::{Check, Found};
 use hangtrue_core::order::{Date, Order};
+use hangtrue_core::say::Language;
 use hangtrue_core::{Length, Spot, Survey, Unit};
 use hangtrue_link::record::{Opened, decode};
 use hangtrue_page::hang::{Action, Arrival, Effect, Event, Model, Step, boot, update, view};
@@ -303,6 +304,37 @@ fn what_is_not_understood_is_told_at_its_field_and_kept() {
     go(&mut model, Step::Tracks);
     put(&mut model, "built.track-low", "921/4");
     assert!(view(&model).contains("92 1/4 in?"));
+}
+
+/// The page speaks three languages; its cautions stand before the steps in each, and a
+/// choice of language is remembered.
+#[test]
+fn every_screen_speaks_every_language() {
+    let mut model = opened(Unit::Inch);
+    put(&mut model, "weight", "132");
+    let mut seen = Vec::new();
+    for language in Language::ALL {
+        let code = hangtrue_page::Action::Speak(language).code();
+        let effects = update(&mut model, Event::Page(PageEvent::Press(code)));
+        assert!(effects.contains(&Effect::Page(hangtrue_page::Effect::Remember(language))));
+        assert_eq!(model.speaker().language, language);
+        for step in Step::ALL {
+            let screen = go(&mut model, step);
+            let main = screen.split("<main").nth(1).unwrap().to_owned();
+            assert!(!seen.contains(&main), "{language:?} {step:?}");
+            assert_eq!(screen.matches("id=\"heading\"").count(), 1);
+            seen.push(main);
+        }
+        let spring = go(&mut model, Step::Spring);
+        let work = spring.split("<ol class=\"work\">").nth(1).unwrap();
+        let work = work.split("</ol>").next().unwrap();
+        for step in work.split("<li>").skip(1) {
+            let (caution, action) = (step.find("class=\"caution\""), step.find("class=\"step\""));
+            assert!(caution.unwrap() < action.unwrap(), "{language:?}: {step}");
+        }
+        assert_eq!(work.matches("<li>").count(), 8);
+        assert!(spring.contains("895 joules"), "{language:?}");
+    }
 }
 
 #[test]

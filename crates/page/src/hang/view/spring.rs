@@ -237,7 +237,12 @@ fn measures(model: &Model, balance: Option<&Balance>) -> Markup {
                         p { ((text.rate_off)(&model.speaker().decimal(off.abs(), 0), off > 0.0)) }
                     }
                     @let share = 100.0 * stress / wire.strength(A229);
-                    p { ((text.stress)(&told_stress(model, stress), &model.speaker().decimal(share, 0))) }
+                    @let said = (text.stress)(&told_stress(model, stress), &model.speaker().decimal(share, 0));
+                    @if share > YIELD {
+                        (parts::verdict("stop", &said))
+                    } @else {
+                        p { (said) }
+                    }
                 }
                 None if typed => (parts::verdict("stop", text.no_spring)),
                 None => {}
@@ -246,6 +251,10 @@ fn measures(model: &Model, balance: Option<&Balance>) -> Markup {
         }
     }
 }
+
+/// Oil-tempered wire yields in bending at this share of its strength, in percent (from
+/// memory, Shigley, section 10-12).
+const YIELD: f64 = 87.0;
 
 /// A pound-force inch in N·m, and a pound to the square inch in Pa.
 const LBF_IN: f64 = 0.112_984_829;
