@@ -53,18 +53,18 @@ pub(super) struct Weighed {
 }
 
 /// log Σ exp, without overflow.
-pub(super) fn log_sum(logs: impl Iterator<Item = f64> + Clone) -> f64 {
-    let most = logs.clone().fold(f64::NEG_INFINITY, f64::max);
+pub(super) fn log_sum(logs: &[f64]) -> f64 {
+    let most = logs.iter().copied().fold(f64::NEG_INFINITY, f64::max);
     if most == f64::NEG_INFINITY {
         return most;
     }
-    let share = |log: f64| match log - most {
+    let share = |log: &f64| match log - most {
         below if below < NOUGHT => 0.0,
         // The likeliest itself.
         0.0 => 1.0,
         below => libm::exp(below),
     };
-    most + libm::log(logs.map(share).sum())
+    most + libm::log(logs.iter().map(share).sum())
 }
 
 /// Probability of a standard normal between `from` and `to`.
@@ -122,7 +122,8 @@ impl<'a> Fit<'a> {
 
     /// Log weight of a survey in which nobody slipped and nothing is knocked.
     pub(super) fn clean(&self) -> f64 {
-        self.usual + log_sum(self.networks.iter().map(|(log, _)| *log))
+        let logs: Vec<f64> = self.networks.iter().map(|(log, _)| *log).collect();
+        self.usual + log_sum(&logs)
     }
 
     /// Every guess of every pattern, and the knocked frames, weighed; without the guesses
@@ -199,7 +200,7 @@ impl<'a> Fit<'a> {
             prior,
             meant: None,
         };
-        let log = libm::log(prior) + self.usual + log_sum(logs.into_iter());
+        let log = libm::log(prior) + self.usual + log_sum(&logs);
         let pattern = effect.index;
         Weighed { pattern, guess, log, damage: 0.0, change: 0.0, exact: 0.0 }
     }
@@ -230,7 +231,7 @@ impl<'a> Fit<'a> {
         let [w, h, t, b] = self.sizes;
         let [dw, dh, dt, db] = moves.map(|m| m * change);
         let sizes = [w - dw, h - dh, t - dt, b - db];
-        let log = libm::log(guess.prior) + self.plausible.log(&sizes) + log_sum(logs.into_iter());
+        let log = libm::log(guess.prior) + self.plausible.log(&sizes) + log_sum(&logs);
         let width = guess.most - guess.least;
         let exact = if width > 0.0 {
             let step = self.readings.first().map_or(1.0, |r| r.unit.step().to_mm());

@@ -22,8 +22,9 @@ pub(super) struct Verdict {
 
 /// Log of everything, the clean survey included.
 pub(super) fn log_total(fit: &Fit<'_>, weighed: &[Weighed]) -> f64 {
-    let all = weighed.iter().map(|w| w.log);
-    log_sum(core::iter::once(fit.clean()).chain(all))
+    let mut logs = vec![fit.clean()];
+    logs.extend(weighed.iter().map(|w| w.log));
+    log_sum(&logs)
 }
 
 /// Posterior of one guess.
