@@ -1,4 +1,5 @@
-//! `cargo xtask browser [NAME]`: the browser tests alone, all or those whose name holds NAME.
+//! `cargo xtask browser [--engine ENGINE] [NAME]`: the browser tests alone, all or those whose name
+//! holds NAME, in all engines or in one.
 
 use std::fs;
 
@@ -8,32 +9,53 @@ use crate::sh::{self, say};
 use crate::site::Site;
 use crate::{build, dist};
 
-/// A program that the browser tests need, and the Debian package it comes from.
-const NEEDED: [(&str, &str); 3] = [
-    ("chromium", "chromium"),
-    ("chromedriver", "chromium-driver"),
-    // Pictures and text of what the browser prints.
-    ("pdftoppm", "poppler-utils"),
+/// An engine's name, the programs that drive it, and the Debian package of each.
+type Engine = (&'static str, &'static [(&'static str, &'static str)]);
+
+const ENGINES: [Engine; 3] = [
+    ("chromium", &[("chromium", "chromium"), ("chromedriver", "chromium-driver")]),
+    ("firefox", &[("firefox", "firefox-esr")]),
+    // Without a headless mode it needs a display, and without a desktop somebody to say what is
+    // preferred: dark, still, more contrast.
+    (
+        "webkit",
+        &[("WebKitWebDriver", "webkit2gtk-driver"), ("Xvfb", "xvfb"), ("xsettingsd", "xsettingsd")],
+    ),
 ];
+
+/// Pictures and text of what the browser prints.
+const PAPER: (&str, &str) = ("pdftoppm", "poppler-utils");
+
+/// Firefox's driver, which Debian lacks, is a crate.
+const GECKODRIVER: (&str, &str) = ("geckodriver", "0.37.1");
 
 /// Builds the site and runs the scenarios whose names hold the word; without one, all.
 ///
 /// # Errors
 /// When a program is lacking, the site does not build, or a scenario fails.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
-    install()?;
-    test(&Site::build()?, words)
+    let (engine, words) = match words {
+        ["--engine", name, rest @ ..] => (Some(*name), rest),
+        ["--engine"] => bail!("--engine takes a name: {}", names()),
+        _ => (None, words),
+    };
+    install(engine)?;
+    test(&Site::build()?, engine, words)
 }
 
-/// Runs the scenarios on a built site.
+fn names() -> String {
+    ENGINES.map(|(name, _)| name).join(", ")
+}
+
+/// Runs the scenarios on a built site, in one engine or in all.
 ///
 /// # Errors
 /// When the site cannot be written, or a scenario fails.
-pub(crate) fn test(site: &Site, words: &[&str]) -> Result<()> {
+pub(crate) fn test(site: &Site, engine: Option<&str>, words: &[&str]) -> Result<()> {
     dist::write(site)?;
     build_probe()?;
     let arguments = [&["test", "--package=hangtrue-browser", "--"], words].concat();
-    sh::run(&mut sh::cargo(&arguments))
+    sh::run(sh::cargo(&arguments).envs(engine.map(|name| ("HANGTRUE_ENGINE", name))))
 }
 
 /// The patcher alone, for its scenarios: `target/patch-probe/`.
@@ -46,21 +68,31 @@ fn build_probe() -> Result<()> {
     Ok(())
 }
 
-/// Installs what the browser tests lack, when this may be done; otherwise says the line to type.
+/// Installs what the tests in one engine or in all lack, when this may be done; otherwise says the
+/// line to type.
 ///
 /// # Errors
 /// When it may not be done, or fails.
-pub(crate) fn install() -> Result<()> {
-    let lacking: Vec<&str> = NEEDED
-        .iter()
+pub(crate) fn install(engine: Option<&str>) -> Result<()> {
+    let wanted: Vec<Engine> =
+        ENGINES.into_iter().filter(|(name, _)| engine.is_none_or(|it| it == *name)).collect();
+    if wanted.is_empty() {
+        bail!("`{}` is not an engine: use one of {}", engine.unwrap_or_default(), names());
+    }
+    let programs = wanted.iter().flat_map(|(_, programs)| *programs).chain([&PAPER]);
+    let lacking: Vec<&str> = programs
         .filter(|(program, _)| !sh::is_installed(program))
         .map(|(_, package)| *package)
         .collect();
-    if lacking.is_empty() {
-        return Ok(());
+    if !lacking.is_empty() {
+        install_packages(&lacking)?;
     }
+    if wanted.iter().any(|(name, _)| *name == "firefox") { install_geckodriver() } else { Ok(()) }
+}
+
+fn install_packages(lacking: &[&str]) -> Result<()> {
     // Without a font a headless browser draws no text, and no width is what it will be.
-    let packages = [lacking.as_slice(), &["fonts-dejavu-core"]].concat();
+    let packages = [lacking, &["fonts-dejavu-core"]].concat();
     let is_root = sh::output(&mut sh::command("id", &["--user"])).is_ok_and(|id| id.trim() == "0");
     if !is_root || !sh::is_installed("apt-get") {
         bail!(
@@ -76,4 +108,16 @@ pub(crate) fn install() -> Result<()> {
     let mut words = vec!["install", "--yes", "--no-install-recommends", lock];
     words.extend(packages);
     sh::run(sh::command("apt-get", &words).env("DEBIAN_FRONTEND", "noninteractive"))
+}
+
+/// Builds it once, into `target/drivers/`, unless there is one already.
+fn install_geckodriver() -> Result<()> {
+    let (name, version) = GECKODRIVER;
+    let root = sh::root().join("target/drivers");
+    if sh::is_installed(name) || root.join("bin").join(name).is_file() {
+        return Ok(());
+    }
+    say!("building {name} {version}, once: some two minutes");
+    let mut cargo = sh::cargo(&["install", "--locked", "--debug", "--quiet", "--version", version]);
+    sh::run(cargo.arg("--root").arg(root).arg(name))
 }

@@ -22,7 +22,8 @@ usage: cargo xtask COMMAND
 
   serve [--port N]  build the page and serve it at http://127.0.0.1:8080
   test              everything CI runs: format, clippy, Rust tests, browser tests
-  browser [NAME]   the browser tests alone, or those whose name holds NAME
+  browser [--engine chromium|firefox|webkit] [NAME]  the browser tests alone, or those whose
+                    name holds NAME
   eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
                     the judge on invented surveys, by seed, beside simpler checks
   bench judge       how long a judgement takes

@@ -12,7 +12,7 @@ use crate::{browser, size};
 /// At the first check that fails.
 pub(crate) fn run(arguments: &[&str]) -> Result<()> {
     crate::no_arguments(arguments)?;
-    browser::install()?;
+    browser::install(None)?;
     for words in [
         &["fmt", "--all", "--check"][..],
         &["clippy", "--workspace", "--all-targets", "--", "--deny=warnings"],
@@ -21,7 +21,7 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
         sh::run(&mut sh::cargo(words))?;
     }
     let site = Site::build()?;
-    browser::test(&site, &[])?;
+    browser::test(&site, None, &[])?;
     size::check(&site)?;
     say!("all checks passed");
     Ok(())

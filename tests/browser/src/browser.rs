@@ -1,5 +1,6 @@
 //! A browser with the site in it: what a person does, and what a person sees.
 
+use std::cell::Cell;
 use std::time::{Duration, Instant};
 
 use anyhow::{Context as _, Result, anyhow, bail, ensure};
@@ -7,51 +8,58 @@ use fantoccini::actions::{
     InputSource as _, KeyAction, KeyActions, MOUSE_BUTTON_LEFT, PointerAction, TouchActions,
 };
 use fantoccini::elements::Element;
-use fantoccini::wd::{PrintConfiguration, PrintMargins, PrintSize};
+use fantoccini::key::Key;
 use fantoccini::{Client, ClientBuilder, Locator};
 use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
 
-use crate::command::Command;
-use crate::driver::Group;
-use crate::engine::Engine;
-use crate::server::{Server, Site, root};
+use crate::command::get;
+use crate::engine::{Drive, Engine, Seen};
+use crate::screen::{Media, Screen};
+use crate::server::{Server, Site};
 
 /// How long a condition may take to come true. Far more than it needs: a slow machine is no failure.
-const DEADLINE: Duration = Duration::from_secs(20);
+pub(crate) const DEADLINE: Duration = Duration::from_secs(20);
 
-/// A window's inner size, in CSS px.
-#[derive(Clone, Copy, Debug)]
-pub struct Screen {
-    /// Across.
-    pub width: u32,
-    /// Down.
-    pub height: u32,
-    /// Whether it is touched (a phone) or has a mouse and a keyboard (a desk).
-    pub touch: bool,
-}
-
-impl Screen {
-    /// A common phone.
-    pub const PHONE: Self = Self { width: 360, height: 640, touch: true };
-    /// The smallest phone supported.
-    pub const SMALL_PHONE: Self = Self { width: 320, height: 568, touch: true };
-    /// A laptop.
-    pub const DESK: Self = Self { width: 1280, height: 800, touch: false };
-}
+/// A script body: where to tap `arguments[0]`, once it lies still in view; or what lies over it. A
+/// page may still be scrolling to the field that was typed in, and a finger can only touch what has
+/// been painted where it lies.
+const WHERE_TO_TAP: &str = "
+    const element = document.querySelector(arguments[0]);
+    const frame = () => new Promise(requestAnimationFrame);
+    const place = () => {
+        // Of a link over two lines, the first: the middle of both may lie beside it.
+        const box = element.getClientRects()[0] ?? element.getBoundingClientRect();
+        return [box.x + box.width / 2, box.y + box.height / 2];
+    };
+    const still = (frames, left) => {
+        const before = place().join();
+        const [, y] = place();
+        if (y < 0 || y > innerHeight || frames === 0)
+            element.scrollIntoView({ block: 'center', behavior: 'instant' });
+        return frame().then(() => place().join() !== before ? still(0, left - 1)
+            : frames < 3 && left > 0 ? still(frames + 1, left - 1) : place());
+    };
+    return still(0, 60).then(([x, y]) => {
+        const over = document.elementFromPoint(x, y);
+        if (!over || !element.contains(over) && !over.contains(element))
+            return over ? over.outerHTML.slice(0, 200) : `nothing at ${x}, ${y}`;
+        return [x, y];
+    });";
 
 /// A browser session, its driver and the server its pages come from.
 #[derive(Debug)]
 pub struct Browser {
     engine: Engine,
-    client: Client,
+    pub(crate) client: Client,
     /// Where pages come from. A scenario may stop it, or put another in its place.
     pub server: Server,
     console: Vec<String>,
     requests: Vec<String>,
     origins: Vec<String>,
+    pub(crate) media: Cell<Media>,
     // Last: the driver must outlive the client that ends the session.
-    driver: Group,
+    pub(crate) drive: Box<dyn Drive>,
 }
 
 impl Browser {
@@ -60,16 +68,18 @@ impl Browser {
     /// # Errors
     /// When the driver or the session does not start, or `dist/` is not there.
     pub async fn start(engine: Engine) -> Result<Self> {
-        let server = Server::start(Site::dist()?)?;
-        let (driver, address) = engine.start()?;
+        let drive = engine.start()?;
+        let server = Server::start(Site::dist()?.collecting(drive.needs_collector()))?;
         let client = ClientBuilder::new(HttpConnector::new())
-            .capabilities(engine.capabilities())
-            .connect(&address)
+            .capabilities(drive.capabilities())
+            .connect(drive.address())
             .await
             .with_context(|| format!("no session with {}", engine.name()))?;
+        drive.begin(&client).await?;
         let origins = vec![server.origin()];
         let (console, requests) = (Vec::new(), Vec::new());
-        Ok(Self { engine, client, server, console, requests, origins, driver })
+        let media = Cell::default();
+        Ok(Self { engine, client, server, console, requests, origins, media, drive })
     }
 
     /// The engine this is.
@@ -83,8 +93,9 @@ impl Browser {
     /// # Errors
     /// When no port can be had.
     pub async fn serve(&mut self, site: Site) -> Result<()> {
+        self.read_logs().await?;
         self.client.goto("about:blank").await?;
-        self.server = Server::start(site)?;
+        self.server = Server::start(site.collecting(self.drive.needs_collector()))?;
         self.origins.push(self.server.origin());
         Ok(())
     }
@@ -104,32 +115,6 @@ impl Browser {
     /// When the browser refuses.
     pub async fn goto(&self, path: &str) -> Result<()> {
         self.client.goto(&format!("{}{path}", self.server.origin())).await?;
-        Ok(())
-    }
-
-    /// Sets the window's inner size, and whether there is a finger.
-    ///
-    /// # Errors
-    /// When the browser refuses.
-    pub async fn set_screen(&self, screen: Screen) -> Result<()> {
-        let Screen { width, height, touch } = screen;
-        self.devtools(
-            "Emulation.setDeviceMetricsOverride",
-            json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": touch }),
-        )
-        .await?;
-        self.devtools("Emulation.setTouchEmulationEnabled", json!({ "enabled": touch })).await?;
-        Ok(())
-    }
-
-    /// Sets what `prefers-color-scheme` says.
-    ///
-    /// # Errors
-    /// When the browser refuses.
-    pub async fn set_dark(&self, dark: bool) -> Result<()> {
-        let value = if dark { "dark" } else { "light" };
-        let features = json!([{ "name": "prefers-color-scheme", "value": value }]);
-        self.devtools("Emulation.setEmulatedMedia", json!({ "features": features })).await?;
         Ok(())
     }
 
@@ -197,19 +182,7 @@ impl Browser {
     /// When there is no such element, or something else lies over its middle.
     pub async fn tap(&self, css: &str) -> Result<()> {
         self.find(css).await?;
-        let place = self
-            .run(
-                "const element = document.querySelector(arguments[0]);
-                 element.scrollIntoView({ block: 'center', behavior: 'instant' });
-                 const box = element.getBoundingClientRect();
-                 const x = box.x + box.width / 2, y = box.y + box.height / 2;
-                 const over = document.elementFromPoint(x, y);
-                 if (!over || !element.contains(over) && !over.contains(element))
-                     return over ? over.outerHTML.slice(0, 200) : 'nothing';
-                 return [x, y];",
-                vec![json!(css)],
-            )
-            .await?;
+        let place = self.run(WHERE_TO_TAP, vec![json!(css)]).await?;
         let (Some(x), Some(y)) = (place[0].as_f64(), place[1].as_f64()) else {
             bail!("`{css}` cannot be tapped: over its middle lies {place}");
         };
@@ -235,12 +208,32 @@ impl Browser {
         Ok(())
     }
 
+    /// What the clipboard holds, by pasting it.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn pasted(&self) -> Result<String> {
+        let field = "const field = document.body.appendChild(document.createElement('textarea'));
+            field.id = 'pasted'; field.focus({ preventScroll: true });";
+        self.run(field, Vec::new()).await?;
+        let control = char::from(Key::Control);
+        let keys = KeyActions::new("keyboard".to_owned())
+            .then(KeyAction::Down { value: control })
+            .then(KeyAction::Down { value: 'v' })
+            .then(KeyAction::Up { value: 'v' })
+            .then(KeyAction::Up { value: control });
+        self.client.perform_actions(keys).await?;
+        let text = self.until("document.getElementById('pasted').value").await?;
+        self.run("document.getElementById('pasted').remove()", Vec::new()).await?;
+        Ok(text.as_str().unwrap_or_default().to_owned())
+    }
+
     /// The role a screen reader is given.
     ///
     /// # Errors
     /// When there is no such element.
     pub async fn role(&self, css: &str) -> Result<String> {
-        self.computed(css, "computedrole").await
+        self.computed(&self.find(css).await?, "computedrole").await
     }
 
     /// The name a screen reader is given.
@@ -248,14 +241,32 @@ impl Browser {
     /// # Errors
     /// When there is no such element.
     pub async fn label(&self, css: &str) -> Result<String> {
-        self.computed(css, "computedlabel").await
+        self.computed(&self.find(css).await?, "computedlabel").await
     }
 
-    async fn computed(&self, css: &str, what: &str) -> Result<String> {
-        let element = self.find(css).await?;
+    /// Role, name and the beginning of the markup of every element that is shown.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn heard(&self, css: &str) -> Result<Vec<(String, String, String)>> {
+        let shown = "return arguments[0].checkVisibility() ? arguments[0].outerHTML : ''";
+        let mut all = Vec::new();
+        for element in self.client.find_all(Locator::Css(css)).await? {
+            let markup = self.run(shown, vec![serde_json::to_value(&element)?]).await?;
+            let markup: String = markup.as_str().unwrap_or_default().chars().take(160).collect();
+            if !markup.is_empty() {
+                let role = self.computed(&element, "computedrole").await?;
+                let label = self.computed(&element, "computedlabel").await?;
+                all.push((role, label, markup));
+            }
+        }
+        Ok(all)
+    }
+
+    async fn computed(&self, element: &Element, what: &str) -> Result<String> {
         let path = format!("element/{}/{what}", element.element_id().as_ref());
-        let value = self.client.issue_cmd(Command { path, body: None }).await?;
-        value.as_str().map(str::to_owned).ok_or_else(|| anyhow!("{what} of `{css}` is {value}"))
+        let value = get(&self.client, &path).await?;
+        value.as_str().map(str::to_owned).ok_or_else(|| anyhow!("{what} is {value}"))
     }
 
     /// Goes back, as by the browser's button.
@@ -274,56 +285,6 @@ impl Browser {
         self.run("window.isOld = true; location.reload();", Vec::new()).await?;
         self.until("!window.isOld && document.readyState === 'complete'").await?;
         Ok(())
-    }
-
-    /// Saves the screen, light and dark, as `tests/shots/{engine}/{name}-{scheme}.png`.
-    ///
-    /// # Errors
-    /// When the picture cannot be taken or written.
-    pub async fn shoot(&self, name: &str) -> Result<()> {
-        let folder = root().join("tests/shots").join(self.engine.name());
-        std::fs::create_dir_all(&folder)?;
-        for (dark, scheme) in [(true, "dark"), (false, "light")] {
-            self.set_dark(dark).await?;
-            let picture = self.client.screenshot().await?;
-            std::fs::write(folder.join(format!("{name}-{scheme}.png")), picture)?;
-        }
-        Ok(())
-    }
-
-    /// Prints the page on sheets of that size, in cm, as a person does from the menu; returns a PDF.
-    ///
-    /// # Errors
-    /// When the browser refuses.
-    pub async fn print(&self, width: f64, height: f64) -> Result<Vec<u8>> {
-        let how = PrintConfiguration::builder().size(PrintSize { width, height }).build();
-        let how = how.map_err(|error| anyhow!("no such sheet: {error}"))?;
-        Ok(self.client.print(how).await?)
-    }
-
-    /// Prints the page on sheets of that size, in cm, that it fills from edge to edge.
-    ///
-    /// # Errors
-    /// When the browser refuses.
-    pub async fn print_edge_to_edge(&self, width: f64, height: f64) -> Result<Vec<u8>> {
-        let none = PrintMargins { top: 0.0, left: 0.0, right: 0.0, bottom: 0.0 };
-        let size = PrintSize { width, height };
-        let how = PrintConfiguration::builder().size(size).margins(none).build();
-        let how = how.map_err(|error| anyhow!("no such sheet: {error}"))?;
-        Ok(self.client.print(how).await?)
-    }
-
-    /// Calls a method of the browser's own protocol (Chromium only).
-    ///
-    /// # Errors
-    /// When the browser refuses.
-    pub async fn devtools(&self, method: &str, parameters: Value) -> Result<Value> {
-        let body = Some(json!({ "cmd": method, "params": parameters }));
-        let path = "goog/cdp/execute".to_owned();
-        self.client
-            .issue_cmd(Command { path, body })
-            .await
-            .with_context(|| format!("{method} failed"))
     }
 
     /// Takes the lines the console has at this moment: a scenario that means to cause some takes
@@ -347,27 +308,13 @@ impl Browser {
     }
 
     async fn read_logs(&mut self) -> Result<()> {
-        for line in self.read_log("browser").await? {
-            if matches!(line["level"].as_str(), Some("SEVERE" | "WARNING")) {
-                self.console.push(line["message"].as_str().unwrap_or_default().to_owned());
-            }
-        }
-        for line in self.read_log("performance").await? {
-            let message = line["message"].as_str().unwrap_or_default();
-            let event: Value = serde_json::from_str(message)?;
-            let event = &event["message"];
-            if event["method"] == "Network.requestWillBeSent" {
-                let address = event["params"]["request"]["url"].as_str().unwrap_or_default();
-                self.requests.push(address.to_owned());
+        for seen in self.drive.take_seen(&self.client).await? {
+            match seen {
+                Seen::Line(line) => self.console.push(line),
+                Seen::Request(address) => self.requests.push(address),
             }
         }
         Ok(())
-    }
-
-    async fn read_log(&self, kind: &str) -> Result<Vec<Value>> {
-        let body = Some(json!({ "type": kind }));
-        let lines = self.client.issue_cmd(Command { path: "se/log".to_owned(), body }).await?;
-        Ok(lines.as_array().cloned().unwrap_or_default())
     }
 
     /// What holds at the end of every scenario: nothing on the console, nothing from elsewhere.
@@ -391,6 +338,6 @@ impl Browser {
     /// Ends the session. Dropping the browser would do it too, less politely.
     pub async fn close(self) {
         let _ = self.client.close().await;
-        drop(self.driver);
+        drop(self.drive);
     }
 }

@@ -1,13 +1,21 @@
-//! The browser engines, and how each is started.
+//! The browser engines: how each is started, told what to be, and listened to. A file an engine.
 
 use std::env;
+use std::path::PathBuf;
+use std::time::{Duration, Instant};
 
-use anyhow::Result;
-use serde_json::{Map, Value};
+use anyhow::{Result, ensure};
+use fantoccini::Client;
+use futures::future::LocalBoxFuture;
+use serde_json::{Map, Value, json};
 
-use crate::driver::Group;
+use crate::browser::DEADLINE;
+use crate::screen::{Media, Screen};
+use crate::server::root;
 
 mod chromium;
+mod firefox;
+mod webkit;
 
 /// A browser engine.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,6 +26,30 @@ pub enum Engine {
     Firefox,
     /// WebKitGTK.
     WebKit,
+}
+
+/// What not every engine can be made to do from outside. A scenario states what it needs; an engine
+/// that lacks it skips the scenario, and says so.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Feature {
+    /// A tap arrives as a touch, not as a mouse.
+    Touch,
+    /// A text is composed, as by an input method.
+    Composition,
+    /// The page is printed to a PDF.
+    Print,
+    /// The screen shows the styles for paper.
+    PrintMedia,
+    /// The colours are the person's, not the page's.
+    ForcedColors,
+    /// No script runs.
+    NoScript,
+    /// A page is told what moved in it by itself.
+    LayoutShift,
+    /// The languages that a person wants can be set.
+    Languages,
+    /// `modulepreload` checks the integrity of what it loads.
+    PreloadIntegrity,
 }
 
 impl Engine {
@@ -34,36 +66,112 @@ impl Engine {
         }
     }
 
+    /// Why the engine lacks the feature, if it does.
+    #[must_use]
+    pub fn lacks(self, feature: Feature) -> Option<&'static str> {
+        match (self, feature) {
+            (Self::WebKit, Feature::Touch) => Some("its driver sends a tap as a mouse"),
+            (Self::Firefox | Self::WebKit, Feature::Composition) => {
+                Some("its driver cannot compose")
+            }
+            (Self::WebKit, Feature::Print) => Some("its driver has no Print"),
+            (Self::WebKit, Feature::PrintMedia) => Some("its driver sets no medium"),
+            (Self::WebKit, Feature::ForcedColors) => Some("it has no forced colours"),
+            (Self::Firefox | Self::WebKit, Feature::NoScript) => {
+                Some("its driver cannot turn scripts off")
+            }
+            (Self::Firefox | Self::WebKit, Feature::LayoutShift) => Some("it measures no shifts"),
+            (Self::WebKit, Feature::Languages) => Some("its driver sets no languages"),
+            (Self::WebKit, Feature::PreloadIntegrity) => {
+                Some("its modulepreload checks no integrity")
+            }
+            _ => None,
+        }
+    }
+
     /// Why the engine cannot be used here, if it cannot.
     #[must_use]
-    pub fn lacks(self) -> Option<String> {
+    pub fn is_missing(self) -> Option<String> {
         let needed: &[&str] = match self {
             Self::Chromium => &["chromium", "chromedriver"],
-            Self::Firefox | Self::WebKit => return Some("not driven by this suite yet".to_owned()),
+            Self::Firefox => &["firefox", firefox::DRIVER],
+            Self::WebKit => &["WebKitWebDriver", "Xvfb", "xsettingsd"],
         };
         let missing: Vec<&str> =
-            needed.iter().copied().filter(|program| !is_installed(program)).collect();
+            needed.iter().copied().filter(|program| find(program).is_none()).collect();
         (!missing.is_empty()).then(|| format!("not installed: {}", missing.join(", ")))
     }
 
-    /// Starts the engine's driver; returns it with its address.
-    pub(crate) fn start(self) -> Result<(Group, String)> {
-        match self {
-            Self::Chromium => chromium::start(),
-            Self::Firefox | Self::WebKit => anyhow::bail!("{} is not driven yet", self.name()),
-        }
-    }
-
-    /// What the session is asked for.
-    pub(crate) fn capabilities(self) -> Map<String, Value> {
-        match self {
-            Self::Chromium => chromium::capabilities(),
-            Self::Firefox | Self::WebKit => Map::new(),
-        }
+    /// Starts the engine's driver.
+    pub(crate) fn start(self) -> Result<Box<dyn Drive>> {
+        Ok(match self {
+            Self::Chromium => Box::new(chromium::start()?),
+            Self::Firefox => Box::new(firefox::start()?),
+            Self::WebKit => Box::new(webkit::start()?),
+        })
     }
 }
 
-fn is_installed(program: &str) -> bool {
+/// What a page did that somebody should know.
+#[derive(Debug)]
+pub(crate) enum Seen {
+    /// A warning or an error on the console.
+    Line(String),
+    /// The address of a request.
+    Request(String),
+}
+
+/// A running driver: what WebDriver has no command for, or no engine the same.
+pub(crate) trait Drive: std::fmt::Debug {
+    /// Where it listens.
+    fn address(&self) -> &str;
+
+    /// What the session is asked for.
+    fn capabilities(&self) -> Map<String, Value>;
+
+    /// Done once, when the session has begun.
+    fn begin<'a>(&'a self, _: &'a Client) -> LocalBoxFuture<'a, Result<()>> {
+        Box::pin(async { Ok(()) })
+    }
+
+    /// Sets the window's inner size, and whether there is a finger.
+    fn set_screen<'a>(&'a self, at: &'a Client, to: Screen) -> LocalBoxFuture<'a, Result<()>>;
+
+    /// Sets what media queries say.
+    fn set_media<'a>(&'a self, at: &'a Client, to: Media) -> LocalBoxFuture<'a, Result<()>>;
+
+    /// Sets the languages that the person wants, best first.
+    fn set_languages<'a>(&'a self, at: &'a Client, to: &'a str) -> LocalBoxFuture<'a, Result<()>>;
+
+    /// What was seen since the last call.
+    fn take_seen<'a>(&'a self, at: &'a Client) -> LocalBoxFuture<'a, Result<Vec<Seen>>>;
+
+    /// Whether the console can be heard only from inside the page, so that the server must put
+    /// [`COLLECTOR`](crate::server::COLLECTOR) into it.
+    fn needs_collector(&self) -> bool {
+        false
+    }
+}
+
+/// A window takes a moment to get its size.
+async fn wait_for_size(client: &Client, screen: Screen) -> Result<()> {
+    let size = json!([screen.width, screen.height]);
+    let start = Instant::now();
+    loop {
+        let is = client.execute("return [innerWidth, innerHeight]", Vec::new()).await?;
+        if is == size {
+            return Ok(());
+        }
+        ensure!(start.elapsed() < DEADLINE, "the window is {is} instead of {size}");
+        tokio::time::sleep(Duration::from_millis(10)).await;
+    }
+}
+
+/// Where a program is: on the search path, or where `cargo xtask browser` puts what Debian lacks.
+fn find(program: &str) -> Option<PathBuf> {
     let path = env::var_os("PATH").unwrap_or_default();
-    env::split_paths(&path).any(|folder| folder.join(program).is_file())
+    env::split_paths(&path)
+        .chain([root().join("target/drivers/bin")])
+        .map(|folder| folder.join(program))
+        .find(|file| file.is_file())
 }

@@ -12,10 +12,12 @@ mod browser;
 mod command;
 mod driver;
 mod engine;
+mod screen;
 mod server;
 mod suite;
 
-pub use browser::{Browser, Screen};
-pub use engine::Engine;
+pub use browser::Browser;
+pub use engine::{Engine, Feature};
+pub use screen::{Media, Screen};
 pub use server::{Server, Site, folder_of_target};
 pub use suite::{Scenario, run};

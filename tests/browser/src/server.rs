@@ -20,7 +20,36 @@ pub struct Site {
     folders: Vec<(String, PathBuf)>,
     texts: BTreeMap<String, String>,
     headers: Vec<(String, String)>,
+    collects: bool,
 }
+
+/// Put first into every page, where an engine's console can be heard only from inside: what it
+/// would say is kept in the tab. Before the page's own policy, so no policy stops it.
+const COLLECTOR: &str = "<script nonce=collector>{
+    const key = 'console', own = sessionStorage;
+    const get = own.getItem.bind(own), set = own.setItem.bind(own);
+    const keep = line => set(key, JSON.stringify([...JSON.parse(get(key) ?? '[]'), `${line}`]));
+    for (const level of ['error', 'warn']) {
+        const say = console[level].bind(console);
+        console[level] = (...words) => { keep(words.join(' ')); say(...words); };
+    }
+    addEventListener('error', ({ message, target }) => {
+        keep(message ?? `not loaded: ${target.src ?? target.href}`);
+    }, true);
+    addEventListener('unhandledrejection', ({ reason }) => keep(reason));
+    addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) => {
+        // The icon that a browser asks for by itself.
+        if (!blockedURI.endsWith('/favicon.ico')) keep(`Content-Security-Policy: ${violatedDirective} stopped ${blockedURI}`);
+    });
+    globalThis.isCollected = true;
+}</script>";
+
+/// A script body that takes what [`COLLECTOR`] has kept.
+pub(crate) const TAKE_COLLECTED: &str = "
+    if (location.protocol !== 'http:') return [];
+    const kept = JSON.parse(sessionStorage.getItem('console') ?? '[]');
+    sessionStorage.removeItem('console');
+    return window.isCollected ? kept : [...kept, 'nothing collects what this page says'];";
 
 impl Site {
     /// The site as `cargo xtask dist` wrote it.
@@ -56,6 +85,18 @@ impl Site {
         self
     }
 
+    /// Puts [`COLLECTOR`] into every page.
+    #[must_use]
+    pub(crate) fn collecting(mut self, collects: bool) -> Self {
+        self.collects = collects;
+        for (name, value) in &mut self.headers {
+            if collects && name.eq_ignore_ascii_case("Content-Security-Policy") {
+                *value = value.replace("script-src", "script-src 'nonce-collector'");
+            }
+        }
+        self
+    }
+
     /// `path` names a file, never a folder.
     fn read(&self, path: &str) -> Option<Vec<u8>> {
         if let Some(text) = self.texts.get(path) {
@@ -72,6 +113,7 @@ impl Site {
 /// A running server; it stops when dropped.
 #[derive(Debug)]
 pub struct Server {
+    site: Arc<Site>,
     address: SocketAddr,
     stopping: Arc<AtomicBool>,
     thread: Option<JoinHandle<()>>,
@@ -84,20 +126,23 @@ impl Server {
     /// # Errors
     /// When no port can be had.
     pub fn start(site: Site) -> Result<Self> {
-        Self::start_at(site, 0)
+        let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?;
+        let mut server = Self {
+            site: Arc::new(site),
+            address: listener.local_addr()?,
+            stopping: Arc::default(),
+            thread: None,
+            seen: Arc::default(),
+        };
+        server.listen(listener);
+        Ok(server)
     }
 
-    /// Serves at a given port: to come back where a stopped server was.
-    ///
-    /// # Errors
-    /// When the port is taken.
-    pub fn start_at(site: Site, port: u16) -> Result<Self> {
-        let listener = TcpListener::bind((Ipv4Addr::LOCALHOST, port))?;
-        let address = listener.local_addr()?;
-        let stopping = Arc::new(AtomicBool::new(false));
-        let seen = Arc::new(Mutex::new(Vec::new()));
-        let (site, stop, log) = (Arc::new(site), Arc::clone(&stopping), Arc::clone(&seen));
-        let thread = std::thread::spawn(move || {
+    fn listen(&mut self, listener: TcpListener) {
+        self.stopping = Arc::default();
+        let (site, stop) = (Arc::clone(&self.site), Arc::clone(&self.stopping));
+        let log = Arc::clone(&self.seen);
+        self.thread = Some(std::thread::spawn(move || {
             for stream in listener.incoming().flatten() {
                 if stop.load(Ordering::SeqCst) {
                     return;
@@ -106,8 +151,27 @@ impl Server {
                 // A client that goes away is no concern of the server.
                 std::thread::spawn(move || drop(answer(&site, &log, &stop, &stream)));
             }
-        });
-        Ok(Self { address, stopping, thread: Some(thread), seen })
+        }));
+    }
+
+    /// Comes back, at the same port, after [`Server::stop`].
+    ///
+    /// # Errors
+    /// When somebody has taken the port meanwhile.
+    pub fn resume(&mut self) -> Result<()> {
+        self.stop();
+        self.listen(TcpListener::bind(self.address)?);
+        Ok(())
+    }
+
+    /// Serves another site from now on, at the same port: a new build put up by the dealer.
+    ///
+    /// # Errors
+    /// When somebody has taken the port meanwhile.
+    pub fn replace(&mut self, site: Site) -> Result<()> {
+        let collects = self.site.collects;
+        self.site = Arc::new(site.collecting(collects));
+        self.resume()
     }
 
     /// The origin, without a slash at the end.
@@ -168,6 +232,9 @@ fn answer(
     let path = target.split('?').next().unwrap_or_default();
     let file = if path.ends_with('/') { format!("{path}index.html") } else { path.to_owned() };
     let (status, body) = match site.read(&file) {
+        Some(body) if site.collects && media_type(&file).starts_with("text/html") => {
+            ("200 OK", with_collector(&body))
+        }
         Some(body) => ("200 OK", body),
         None => ("404 Not Found", b"no such file".to_vec()),
     };
@@ -187,6 +254,14 @@ fn answer(
     stream.write_all(b"\r\n")?;
     stream.write_all(&body)?;
     Ok(())
+}
+
+/// A page with [`COLLECTOR`] in it, behind its doctype.
+fn with_collector(page: &[u8]) -> Vec<u8> {
+    let doctype = b"<!doctype html>";
+    let has_one = page.get(..doctype.len()).is_some_and(|it| it.eq_ignore_ascii_case(doctype));
+    let (before, behind) = page.split_at(if has_one { doctype.len() } else { 0 });
+    [before, COLLECTOR.as_bytes(), behind].concat()
 }
 
 fn media_type(file: &str) -> &'static str {

@@ -1,25 +1,32 @@
 //! Runs scenarios: one trial for each engine, with a browser of its own.
 
+use std::env;
 use std::future::Future;
 use std::panic::AssertUnwindSafe;
 use std::pin::Pin;
 use std::process::ExitCode;
-use std::sync::atomic::{AtomicBool, Ordering};
-use std::time::Duration;
+use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
+use std::time::{Duration, Instant};
 
 use anyhow::{Result, anyhow};
 use futures::FutureExt as _;
 use libtest_mimic::{Arguments, Failed, Trial};
 
 use crate::browser::Browser;
-use crate::engine::Engine;
+use crate::engine::{Engine, Feature};
 
 /// No scenario may hang: after this long it has failed.
 const DEADLINE: Duration = Duration::from_secs(180);
 
+/// Names the one engine to run, if it is not to be all.
+const ONLY: &str = "HANGTRUE_ENGINE";
+
 /// Ctrl-C reaches this process but not the drivers, which are in groups of their own: the trial that
 /// runs must end them, and no other may start.
 static INTERRUPTED: AtomicBool = AtomicBool::new(false);
+
+/// Milliseconds that each engine's scenarios took, in the order of [`Engine::ALL`].
+static TOOK: [AtomicU64; Engine::ALL.len()] = [const { AtomicU64::new(0) }; Engine::ALL.len()];
 
 type Run = for<'a> fn(&'a mut Browser) -> Pin<Box<dyn Future<Output = Result<()>> + 'a>>;
 
@@ -28,16 +35,20 @@ type Run = for<'a> fn(&'a mut Browser) -> Pin<Box<dyn Future<Output = Result<()>
 pub struct Scenario {
     /// `file::function`.
     pub name: &'static str,
+    /// What an engine must have.
+    pub needs: &'static [Feature],
     /// The function.
     pub run: Run,
 }
 
-/// A [`Scenario`] from the path of its function.
+/// A [`Scenario`] from the path of its function, and the [`Feature`]s it needs:
+/// `scenario!(paper::one_page; Print)`.
 #[macro_export]
 macro_rules! scenario {
-    ($($path:ident)::+) => {
+    ($($path:ident)::+ $(; $($feature:ident),+)?) => {
         $crate::Scenario {
             name: concat!($("::", stringify!($path)),+),
+            needs: &[$($($crate::Feature::$feature),+)?],
             run: |browser| Box::pin($($path)::+(browser)),
         }
     };
@@ -46,21 +57,46 @@ macro_rules! scenario {
 /// Runs the scenarios that the command line asks for, in every engine there is.
 pub fn run(scenarios: &[Scenario]) -> ExitCode {
     let arguments = Arguments::from_args();
+    let only = env::var(ONLY).ok();
     let mut trials = Vec::new();
-    for engine in Engine::ALL {
-        let lacks = engine.lacks();
-        if let Some(reason) = &lacks {
+    for (engine, took) in Engine::ALL.into_iter().zip(&TOOK) {
+        if only.as_deref().is_some_and(|name| name != engine.name()) {
+            continue;
+        }
+        let missing = engine.is_missing();
+        if let Some(reason) = &missing {
             eprintln!("{}: its scenarios are ignored ({reason})", engine.name());
         }
-        for &Scenario { name, run } in scenarios {
-            let name = name.trim_start_matches(':').to_owned();
-            let trial = Trial::test(name, move || trial(engine, run))
-                .with_kind(engine.name())
-                .with_ignored_flag(lacks.is_some());
-            trials.push(trial);
+        for &Scenario { name, needs, run } in scenarios {
+            let name = name.trim_start_matches(':');
+            let lacks = needs.iter().find_map(|&feature| engine.lacks(feature));
+            if let Some(reason) = lacks {
+                eprintln!("{}: {name} is ignored ({reason})", engine.name());
+            }
+            let trial = Trial::test(name, move || {
+                let start = Instant::now();
+                let result = trial(engine, run);
+                let millis = u64::try_from(start.elapsed().as_millis()).unwrap_or(u64::MAX);
+                took.fetch_add(millis, Ordering::Relaxed);
+                result
+            });
+            let is_ignored = missing.is_some() || lacks.is_some();
+            trials.push(trial.with_kind(engine.name()).with_ignored_flag(is_ignored));
         }
     }
-    libtest_mimic::run(&arguments, trials).exit_code()
+    if trials.is_empty() {
+        let known = Engine::ALL.map(Engine::name).join(", ");
+        eprintln!("{ONLY} is `{}`: it must be one of {known}", only.unwrap_or_default());
+        return ExitCode::FAILURE;
+    }
+    let code = libtest_mimic::run(&arguments, trials).exit_code();
+    for (engine, took) in Engine::ALL.into_iter().zip(&TOOK) {
+        let seconds = took.load(Ordering::Relaxed) / 1000;
+        if seconds > 0 {
+            eprintln!("{}: {seconds} s, its scenarios added up", engine.name());
+        }
+    }
+    code
 }
 
 fn trial(engine: Engine, run: Run) -> Result<(), Failed> {

@@ -64,7 +64,7 @@ pub(crate) async fn a_mail_beside_the_call_names_what_was_misheard(
     let apart = "[...document.querySelectorAll('.apart')].map(row => row.innerText)";
     let apart = browser.value(apart).await?;
     ensure!(apart.as_array().map(Vec::len) == Some(1), "{apart}");
-    ensure!(browser.value("document.getElementById('paste').value").await? == "");
+    browser.until("document.getElementById('paste').value === ''").await?;
     browser.shoot("desk-sent-1280").await?;
     browser.run("document.querySelector('.sent').scrollIntoView()", Vec::new()).await?;
     browser.shoot("desk-sent-compared-1280").await?;

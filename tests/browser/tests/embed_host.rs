@@ -167,13 +167,9 @@ pub(crate) async fn in_a_frame(browser: &mut Browser) -> Result<()> {
         )
     };
     let told = "<script>window.told = []; addEventListener('message', (e) => told.push([e.origin, e.data]))</script>";
-    let ours = Server::start(demo()?)?;
-    let origin = ours.origin();
-    drop(ours);
-    let port = origin.rsplit(':').next().and_then(|port| port.parse().ok()).unwrap_or(0);
     browser.serve(demo()?).await?;
-    browser.server =
-        Server::start_at(demo()?.text("/host/index.html", &host(&origin, told)), port)?;
+    let page = host(&browser.server.origin(), told);
+    browser.server.replace(demo()?.text("/host/index.html", &page))?;
     browser.open(Screen::DESK, "/host/").await?;
     let ready = browser.until("told.find(([, data]) => data.event === 'ready')").await?;
     ensure!(ready[0] == frame.origin(), "{ready}");

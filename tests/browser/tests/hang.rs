@@ -2,8 +2,8 @@
 
 use std::path::Path;
 
-use crate::orders::{decoded, typical};
-use crate::paper::{Raster, output};
+use crate::orders::typical;
+use crate::paper::{Raster, code, output};
 use crate::picture::draft;
 use crate::walk::at;
 use anyhow::{Context as _, Result, ensure};
@@ -234,7 +234,8 @@ pub(crate) async fn the_slider_moves_the_door_in_the_drawing(browser: &mut Brows
     browser.type_keys("\u{e014}").await?;
     let more = browser.value(lowest).await?.as_f64().context("a place")?;
     ensure!(more < half, "the arrow key opens it further: {more}");
-    ensure!(browser.label("#open").await? == "Open the door");
+    let label = browser.label("#open").await?;
+    ensure!(label == "Open the door", "the slider is called `{label}`");
     Ok(())
 }
 
@@ -256,8 +257,9 @@ pub(crate) async fn sticker_and_card_are_read_from_paper(browser: &mut Browser) 
         let about = String::from_utf8(output("pdfinfo", &[pdf])?)?;
         let pages = about.lines().find_map(|line| line.strip_prefix("Pages:"));
         ensure!(pages.map(str::trim) == Some("1"), "{form}: {about}");
-        let raster = Raster::of(pdf, &shots.join(format!("hang-{form}")))?;
-        let read = decoded(raster.width, raster.height, &raster.grey)?;
+        let kept = shots.join(format!("hang-{form}"));
+        Raster::of(pdf, &kept)?;
+        let read = code(pdf, &kept).with_context(|| format!("no code on the {form}"))?;
         ensure!(link == read.text.as_str(), "{form}: {}", read.text);
         ensure!("QH".contains(read.level), "{form}: level {}", read.level);
         let text = String::from_utf8(output("pdftotext", &["-raw", pdf, "-"])?)?;

@@ -1,7 +1,7 @@
 //! The harness itself: what it must notice, it notices.
 
 use anyhow::{Result, ensure};
-use hangtrue_browser::{Browser, Screen, Server, Site};
+use hangtrue_browser::{Browser, Feature, Media, Screen, Site};
 
 fn page(body: &str) -> Site {
     let head = "<!doctype html><title>t</title><link rel=icon href=data:,>";
@@ -35,15 +35,47 @@ pub(crate) async fn a_policy_broken_is_seen(browser: &mut Browser) -> Result<()>
 }
 
 pub(crate) async fn a_request_to_another_origin_is_seen(browser: &mut Browser) -> Result<()> {
-    let other =
-        Server::start(Site::default().text("/a.svg", "<svg xmlns='http://www.w3.org/2000/svg'/>"))?;
-    let address = format!("{}/a.svg", other.origin());
+    let address = "http://elsewhere.example/a.svg";
     browser.serve(page(&format!("<img id=a src='{address}'>"))).await?;
     browser.open(Screen::DESK, "/").await?;
     browser.until("document.getElementById('a').complete").await?;
-    ensure!(other.requests() == ["200 /a.svg"]);
+    // That it did not load is no matter: it was asked for.
+    browser.take_console().await?;
     ensure!(browser.check().await.is_err(), "not noticed");
-    ensure!(browser.take_requests().await?.contains(&address));
+    ensure!(browser.take_requests().await?.iter().any(|seen| seen == address));
+    Ok(())
+}
+
+pub(crate) async fn a_finger_touches(browser: &mut Browser) -> Result<()> {
+    browser
+        .serve(page(
+            "<meta name=viewport content='width=device-width'><button id=a>a</button>
+             <script>var touches = 0; addEventListener('touchstart', () => touches += 1)</script>",
+        ))
+        .await?;
+    browser.open(Screen::PHONE, "/").await?;
+    browser.tap("#a").await?;
+    browser.until("touches === 1").await?;
+    Ok(())
+}
+
+pub(crate) async fn media_are_what_they_are_set_to(browser: &mut Browser) -> Result<()> {
+    browser.serve(page("<style>body { color: red } @media (prefers-color-scheme: dark) { body { color: blue } }</style>")).await?;
+    browser.open(Screen::PHONE, "/").await?;
+    let colour = "getComputedStyle(document.body).color";
+    let light = browser.value(colour).await?;
+    let media = Media::default();
+    browser.set_media(Media { dark: true, still: true, ..media }).await?;
+    ensure!(browser.value(colour).await? != light);
+    browser.goto("/?again").await?;
+    ensure!(browser.value(colour).await? != light, "it stays on the next page");
+    browser.set_media(Media { contrast: true, ..media }).await?;
+    browser.set_media(Media { contrast: true, dark: true, ..media }).await?;
+    if browser.engine().lacks(Feature::ForcedColors).is_none() {
+        browser.set_media(Media { forced: true, ..media }).await?;
+    }
+    browser.set_media(media).await?;
+    ensure!(browser.value(colour).await? == light);
     Ok(())
 }
 
@@ -52,31 +84,30 @@ pub(crate) async fn a_tap_on_what_is_covered_is_refused(browser: &mut Browser) -
         "<meta name=viewport content='width=device-width'>
          <button id=a onclick='taps += 1'>a</button><button id=b>b</button>
          <div id=over style='position:fixed;inset:50px 0 0'></div>
-         <script>var taps = 0, touches = 0; b.style = 'position:absolute;top:100px';
-         addEventListener('touchstart', () => touches += 1)</script>",
+         <script>var taps = 0; b.style = 'position:absolute;top:100px'</script>",
     );
     browser.serve(site).await?;
     browser.open(Screen::PHONE, "/").await?;
     browser.tap("#a").await?;
-    browser.until("taps === 1 && touches === 1").await?;
+    browser.until("taps === 1").await?;
     let refused = browser.tap("#b").await;
     ensure!(refused.is_err_and(|error| error.to_string().contains("over")));
     Ok(())
 }
 
 pub(crate) async fn a_stopped_server_refuses(browser: &mut Browser) -> Result<()> {
+    const FETCH: &str = "return fetch('/').then(() => 'answered', () => 'refused')";
     browser.serve(page("here")).await?;
     browser.open(Screen::PHONE, "/").await?;
     browser.server.stop();
-    let answer = browser
-        .run("return fetch('/').then(() => 'answered', () => 'refused')", Vec::new())
-        .await?;
-    ensure!(answer == "refused");
-    ensure!(!browser.take_console().await?.is_empty());
-    let (site, port) = (page("back"), browser.server.port());
-    browser.server = Server::start_at(site, port)?;
+    ensure!(browser.run(FETCH, Vec::new()).await? == "refused");
+    // Some engines tell of it.
+    browser.take_console().await?;
+    browser.server.resume()?;
+    ensure!(browser.run(FETCH, Vec::new()).await? == "answered");
+    browser.server.replace(page("another build"))?;
     browser.reload().await?;
-    ensure!(browser.text("body").await? == "back");
+    ensure!(browser.text("body").await? == "another build");
     Ok(())
 }
 

@@ -4,7 +4,6 @@ use crate::walk::at;
 use anyhow::{Result, ensure};
 use fantoccini::key::Key;
 use hangtrue_browser::{Browser, Screen};
-use serde_json::json;
 
 const FIELD: &str = "document.getElementById('width.low')";
 const LANG: &str = "document.documentElement.lang";
@@ -47,9 +46,7 @@ pub(crate) async fn a_change_in_the_middle_keeps_text_caret_and_draft(
 
 pub(crate) async fn the_browser_s_own_comes_first(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/").await?;
-    let agent = browser.value("navigator.userAgent").await?;
-    let languages = json!({ "userAgent": agent, "acceptLanguage": "de-CH,fr-CA,en" });
-    browser.devtools("Emulation.setUserAgentOverride", languages).await?;
+    browser.set_languages("de-CH,fr-CA,en").await?;
     browser.goto("/?again").await?;
     browser.find("#app[data-ready]").await?;
     browser.until(&format!("{LANG} === 'fr'")).await?;

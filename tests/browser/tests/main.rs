@@ -11,6 +11,7 @@ mod desk;
 mod desk_sent;
 mod embed;
 mod embed_host;
+mod fits;
 mod hang;
 mod harness;
 mod history;
@@ -23,6 +24,7 @@ mod picture;
 mod pictures;
 mod share;
 mod smoke;
+mod states;
 mod typing;
 mod walk;
 
@@ -31,6 +33,8 @@ fn main() -> ExitCode {
         scenario!(harness::a_line_on_the_console_is_seen),
         scenario!(harness::a_policy_broken_is_seen),
         scenario!(harness::a_request_to_another_origin_is_seen),
+        scenario!(harness::a_finger_touches; Touch),
+        scenario!(harness::media_are_what_they_are_set_to),
         scenario!(harness::a_tap_on_what_is_covered_is_refused),
         scenario!(harness::a_stopped_server_refuses),
         scenario!(harness::roles_and_names_are_computed),
@@ -39,7 +43,7 @@ fn main() -> ExitCode {
         scenario!(patch::focus_and_selection_stay),
         scenario!(patch::rows_with_keys_stay_themselves),
         scenario!(patch::what_is_typed_stays),
-        scenario!(patch::a_composition_is_left_alone),
+        scenario!(patch::a_composition_is_left_alone; Composition),
         scenario!(patch::choices_follow_the_model),
         scenario!(patch::what_a_person_opened_stays_open),
         scenario!(patch::text_from_a_stranger_stays_text),
@@ -71,23 +75,26 @@ fn main() -> ExitCode {
         scenario!(embed::a_form_sends_the_link),
         scenario!(embed::a_profile_that_cannot_be_used_says_where),
         scenario!(embed::order_unit_and_theme_are_taken),
-        scenario!(embed_host::nothing_moves),
+        scenario!(embed_host::nothing_moves; LayoutShift),
         scenario!(embed_host::clashing_styles_change_nothing),
         scenario!(embed_host::under_the_strictest_policy),
         scenario!(embed_host::where_wasm_may_not_run),
-        scenario!(embed_host::what_is_not_what_it_was_does_not_run),
-        scenario!(embed_host::without_javascript),
+        scenario!(embed_host::what_is_not_what_it_was_does_not_run; PreloadIntegrity),
+        scenario!(embed_host::without_javascript; NoScript),
         scenario!(embed_host::in_a_frame),
         scenario!(hang::from_the_walk_to_the_record),
         scenario!(hang::every_screen),
         scenario!(hang::the_slider_moves_the_door_in_the_drawing),
         scenario!(hang::sticker_and_card_are_read_from_paper),
         scenario!(languages::a_change_in_the_middle_keeps_text_caret_and_draft),
-        scenario!(languages::the_browser_s_own_comes_first),
+        scenario!(languages::the_browser_s_own_comes_first; Languages),
         scenario!(pictures::every_screen),
         scenario!(pictures::every_screen_in_spanish),
         scenario!(pictures::every_screen_in_french),
         scenario!(paper::one_page_in_letter_and_a4),
+        scenario!(hang::sticker_and_card_are_read_from_paper; Print),
+        scenario!(pictures::every_screen),
+        scenario!(paper::one_page_in_letter_and_a4; Print),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),
         scenario!(paper::the_button_prints),
         scenario!(picture::the_code_on_the_screen_is_read),

@@ -3,9 +3,9 @@
 use std::path::Path;
 use std::process::Command;
 
-use crate::orders::{crowded, decoded, open, to_be_built, typical};
+use crate::orders::{Code, crowded, decoded, open, to_be_built, typical};
 use anyhow::{Context as _, Result, ensure};
-use hangtrue_browser::{Browser, Screen};
+use hangtrue_browser::{Browser, Feature, Media, Screen};
 use hangtrue_core::order::Order;
 use serde_json::json;
 
@@ -13,6 +13,8 @@ use serde_json::json;
 const SHEETS: [(&str, f64, f64); 2] = [("letter", 21.59, 27.94), ("a4", 21.0, 29.7)];
 /// Dots an inch that the sheet is looked at with: a good telephone's camera sees no less.
 const DENSITY: &str = "200";
+/// Dots an inch that the code is read with: a camera comes as near as it must.
+const NEARER: [&str; 3] = [DENSITY, "250", "300"];
 
 pub(crate) fn output(program: &str, arguments: &[&str]) -> Result<Vec<u8>> {
     let output = Command::new(program).args(arguments).output().context(program.to_owned())?;
@@ -31,8 +33,13 @@ pub(crate) struct Raster {
 impl Raster {
     pub(crate) fn of(pdf: &str, kept: &Path) -> Result<Self> {
         let root = kept.to_str().context("a path in UTF-8")?;
-        output("pdftoppm", &["-r", DENSITY, "-gray", "-singlefile", pdf, root])?;
         output("pdftoppm", &["-r", "100", "-png", "-singlefile", pdf, root])?;
+        Self::at(pdf, DENSITY, kept)
+    }
+
+    fn at(pdf: &str, density: &str, kept: &Path) -> Result<Self> {
+        let root = kept.to_str().context("a path in UTF-8")?;
+        output("pdftoppm", &["-r", density, "-gray", "-singlefile", pdf, root])?;
         let file = kept.with_extension("pgm");
         let bytes = std::fs::read(&file)?;
         std::fs::remove_file(file)?;
@@ -64,8 +71,25 @@ impl Raster {
     }
 }
 
-/// Prints the page that is shown on each sheet; returns the text and the raster of each.
-async fn printed(browser: &Browser, name: &str) -> Result<Vec<(String, Raster)>> {
+/// The code that stands on a page of the PDF, if it can be read.
+pub(crate) fn code(pdf: &str, kept: &Path) -> Option<Code> {
+    NEARER.into_iter().find_map(|density| {
+        let raster = Raster::at(pdf, density, kept).ok()?;
+        decoded(raster.width, raster.height, &raster.grey).ok()
+    })
+}
+
+/// A page that was printed.
+struct Sheet {
+    name: &'static str,
+    text: String,
+    raster: Raster,
+    /// The one that stands on it, if it can be read.
+    code: Option<Code>,
+}
+
+/// Prints the page that is shown on each sheet.
+async fn printed(browser: &Browser, name: &str) -> Result<Vec<Sheet>> {
     let folder = tempfile::tempdir()?;
     let shots =
         Path::new(env!("CARGO_MANIFEST_DIR")).join("../shots").join(browser.engine().name());
@@ -84,15 +108,17 @@ async fn printed(browser: &Browser, name: &str) -> Result<Vec<(String, Raster)>>
         let size = line("Page size:")?;
         ensure!(size.to_lowercase().contains(sheet), "{name}: {size} instead of {sheet}");
         let text = String::from_utf8(output("pdftotext", &["-raw", pdf, "-"])?)?;
-        let raster = Raster::of(pdf, &shots.join(format!("paper-{name}-{sheet}")))?;
+        let kept = shots.join(format!("paper-{name}-{sheet}"));
+        let raster = Raster::of(pdf, &kept)?;
         ensure!(raster.edges_are_blank(), "{name}: something lies in the margin of {sheet}");
-        all.push((text, raster));
+        all.push(Sheet { name: sheet, text, raster, code: code(pdf, &kept) });
     }
     Ok(all)
 }
 
 fn holds(text: &str, wanted: &[&str], name: &str) -> Result<()> {
-    // A line of the sheet may be broken anywhere between words.
+    // A line of the sheet may be broken anywhere between words, and an engine may set f and i as one.
+    let text = text.replace('ﬁ', "fi").replace('ﬂ', "fl");
     let text: Vec<&str> = text.split_whitespace().collect();
     let text = text.join(" ");
     for wanted in wanted {
@@ -146,12 +172,12 @@ pub(crate) async fn one_page_in_letter_and_a4(browser: &mut Browser) -> Result<(
         for dark in [false, true] {
             browser.set_dark(dark).await?;
             let link = open(browser, &order).await?;
-            for (text, raster) in printed(browser, name).await? {
+            for Sheet { name: sheet, text, raster, code } in printed(browser, name).await? {
                 holds(&text, wanted, name)?;
                 let (grey, black) = raster.grey_and_black();
                 ensure!(grey < 0.03 && black < 0.15, "{name}: {grey} is grey, {black} is black");
                 if scanned {
-                    let read = decoded(raster.width, raster.height, &raster.grey)?;
+                    let read = code.with_context(|| format!("{name} on {sheet}: no code"))?;
                     ensure!(read.text == link, "{name}: {}", read.text);
                     ensure!("QH".contains(read.level), "{name}: level {}", read.level);
                 }
@@ -159,6 +185,24 @@ pub(crate) async fn one_page_in_letter_and_a4(browser: &mut Browser) -> Result<(
         }
     }
     Ok(())
+}
+
+/// Shows the page as it is on paper.
+pub(crate) async fn on_paper(browser: &Browser) -> Result<()> {
+    if browser.engine().lacks(Feature::PrintMedia).is_none() {
+        return browser.set_media(Media { print: true, ..browser.media() }).await;
+    }
+    // The next best: the rules for paper hold everywhere, until the next page is loaded.
+    let script = "
+        for (const { cssRules } of document.styleSheets)
+            for (const rule of cssRules)
+                if (rule.media?.mediaText === 'print') rule.media.mediaText = 'all';";
+    browser.run(script, Vec::new()).await?;
+    Ok(())
+}
+
+async fn off_paper(browser: &Browser) -> Result<()> {
+    browser.set_media(Media { print: false, ..browser.media() }).await
 }
 
 /// The sheet itself never hides anything: what has no room was left out, and told, before.
@@ -173,7 +217,7 @@ pub(crate) async fn what_has_no_room_is_cut_by_the_page_not_by_the_paper(
     ] {
         browser.set_screen(Screen { width: 703, height: 964, touch: false }).await?;
         open(browser, &order).await?;
-        browser.devtools("Emulation.setEmulatedMedia", json!({ "media": "print" })).await?;
+        on_paper(browser).await?;
         let hidden = browser
             .value(
                 "[...document.querySelectorAll('.paper, .paper-top, .paper-note, .paper-columns')]
@@ -181,7 +225,7 @@ pub(crate) async fn what_has_no_room_is_cut_by_the_page_not_by_the_paper(
                     .map(e => e.className + ': ' + e.scrollHeight + ' > ' + e.clientHeight)",
             )
             .await?;
-        browser.devtools("Emulation.setEmulatedMedia", json!({ "media": "" })).await?;
+        off_paper(browser).await?;
         ensure!(hidden == json!([]), "{name}: {hidden}");
     }
     Ok(())

@@ -13,7 +13,9 @@ pub(crate) async fn the_page_loads(browser: &mut Browser) -> Result<()> {
         browser.until("document.readyState === 'complete'").await?;
         ensure!(browser.value("innerWidth").await? == screen.width);
         ensure!(browser.value("document.title").await? == "Hangtrue");
-        let overflow = browser.value("document.documentElement.scrollWidth > innerWidth").await?;
+        let overflow = browser
+            .value("document.documentElement.scrollWidth > document.documentElement.clientWidth")
+            .await?;
         ensure!(overflow == false, "the page scrolls sideways at {} px", screen.width);
         browser.shoot(name).await?;
     }

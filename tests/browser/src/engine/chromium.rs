@@ -3,9 +3,14 @@
 use std::process::{Command, Stdio};
 
 use anyhow::{Context as _, Result};
+use fantoccini::Client;
+use futures::future::LocalBoxFuture;
 use serde_json::{Map, Value, json};
 
-use crate::driver::Group;
+use super::{Drive, Seen};
+use crate::command::{devtools, post};
+use crate::driver::{Group, wait_for_line};
+use crate::screen::{Media, Screen};
 
 /// Background services are off, so that every request seen is one the page made.
 const FLAGS: [&str; 10] = [
@@ -21,24 +26,100 @@ const FLAGS: [&str; 10] = [
     "--disable-breakpad",
 ];
 
-pub(super) fn start() -> Result<(Group, String)> {
-    let mut command = Command::new("chromedriver");
-    command.arg("--port=0").stdout(Stdio::piped()).stderr(Stdio::null());
-    let mut group = Group::start(command)?;
-    let port = group
-        .wait_for_line(|line| {
-            let (_, port) = line.split_once("successfully on port ")?;
-            port.trim_end_matches('.').parse::<u16>().ok()
-        })
-        .context("chromedriver")?;
-    Ok((group, format!("http://127.0.0.1:{port}")))
+#[derive(Debug)]
+pub(super) struct Chromium {
+    address: String,
+    _group: Group,
 }
 
-pub(super) fn capabilities() -> Map<String, Value> {
-    let wanted = json!({
-        "browserName": "chrome",
-        "goog:chromeOptions": { "args": FLAGS },
-        "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
-    });
-    wanted.as_object().cloned().unwrap_or_default()
+pub(super) fn start() -> Result<Chromium> {
+    let mut group = Group::new()?;
+    let mut command = Command::new("chromedriver");
+    command.arg("--port=0").stdout(Stdio::piped()).stderr(Stdio::null());
+    let port = wait_for_line(group.start(command)?.stdout.take(), |line| {
+        let (_, port) = line.split_once("successfully on port ")?;
+        port.trim_end_matches('.').parse::<u16>().ok()
+    })
+    .context("chromedriver")?;
+    Ok(Chromium { address: format!("http://127.0.0.1:{port}"), _group: group })
+}
+
+impl Drive for Chromium {
+    fn address(&self) -> &str {
+        &self.address
+    }
+
+    fn capabilities(&self) -> Map<String, Value> {
+        let wanted = json!({
+            "browserName": "chrome",
+            "goog:chromeOptions": { "args": FLAGS },
+            "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
+        });
+        wanted.as_object().cloned().unwrap_or_default()
+    }
+
+    fn set_screen<'a>(&'a self, at: &'a Client, to: Screen) -> LocalBoxFuture<'a, Result<()>> {
+        let Screen { width, height, touch } = to;
+        let size =
+            json!({ "width": width, "height": height, "deviceScaleFactor": 1, "mobile": touch });
+        Box::pin(async move {
+            devtools(at, "Emulation.setDeviceMetricsOverride", size).await?;
+            let touch = json!({ "enabled": touch });
+            devtools(at, "Emulation.setTouchEmulationEnabled", touch).await?;
+            Ok(())
+        })
+    }
+
+    fn set_media<'a>(&'a self, at: &'a Client, to: Media) -> LocalBoxFuture<'a, Result<()>> {
+        let pick = |is: bool, yes: &'static str, no: &'static str| if is { yes } else { no };
+        let features: Vec<Value> = [
+            ("prefers-color-scheme", pick(to.dark, "dark", "light")),
+            ("prefers-reduced-motion", pick(to.still, "reduce", "no-preference")),
+            ("prefers-contrast", pick(to.contrast, "more", "no-preference")),
+            ("forced-colors", pick(to.forced, "active", "none")),
+        ]
+        .map(|(name, value)| json!({ "name": name, "value": value }))
+        .into();
+        let media = json!({ "media": pick(to.print, "print", ""), "features": features });
+        Box::pin(async move {
+            devtools(at, "Emulation.setEmulatedMedia", media).await?;
+            Ok(())
+        })
+    }
+
+    fn set_languages<'a>(&'a self, at: &'a Client, to: &'a str) -> LocalBoxFuture<'a, Result<()>> {
+        Box::pin(async move {
+            let agent = at.execute("return navigator.userAgent", Vec::new()).await?;
+            let languages = json!({ "userAgent": agent, "acceptLanguage": to });
+            devtools(at, "Emulation.setUserAgentOverride", languages).await?;
+            Ok(())
+        })
+    }
+
+    fn take_seen<'a>(&'a self, at: &'a Client) -> LocalBoxFuture<'a, Result<Vec<Seen>>> {
+        Box::pin(async move {
+            let mut seen = Vec::new();
+            for line in log(at, "browser").await? {
+                if matches!(line["level"].as_str(), Some("SEVERE" | "WARNING")) {
+                    let text = line["message"].as_str().unwrap_or_default();
+                    seen.push(Seen::Line(text.to_owned()));
+                }
+            }
+            for line in log(at, "performance").await? {
+                let message = line["message"].as_str().unwrap_or_default();
+                let event: Value = serde_json::from_str(message)?;
+                let event = &event["message"];
+                if event["method"] == "Network.requestWillBeSent" {
+                    let address = event["params"]["request"]["url"].as_str().unwrap_or_default();
+                    seen.push(Seen::Request(address.to_owned()));
+                }
+            }
+            Ok(seen)
+        })
+    }
+}
+
+async fn log(at: &Client, kind: &str) -> Result<Vec<Value>> {
+    let lines = post(at, "se/log", json!({ "type": kind })).await?;
+    Ok(lines.as_array().cloned().unwrap_or_default())
 }

@@ -36,9 +36,9 @@ fn answer(model: &Model, room: &Room) -> Markup {
                     (PreEscaped(hangtrue_draw::hang::overhead(sheet, room, &swept, model.lift(room))))
                 }
                 label.slider {
-                    span.visually-hidden { (text.slider) }
                     span aria-hidden="true" { (text.ends[0]) }
                     input #open type="range" name="open" min="0" max="100" step="1"
+                        aria-label=(text.slider)
                         value=(if open.is_empty() { "0" } else { open });
                     span aria-hidden="true" { (text.ends[1]) }
                 }

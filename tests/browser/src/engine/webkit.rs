@@ -1,0 +1,156 @@
+//! WebKitGTK by WebKitWebDriver, on a display of its own: it has no headless mode.
+//!
+//! Media queries follow the desktop's settings, which `xsettingsd` gives and changes. The console
+//! is heard only in the page. What is not for this machine goes to a proxy that counts it.
+
+use std::fs;
+use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::path::PathBuf;
+use std::process::{Command, Stdio};
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::sync::{Mutex, PoisonError};
+use std::time::{Duration, Instant};
+
+use anyhow::{Context as _, Result, bail, ensure};
+use fantoccini::Client;
+use futures::future::LocalBoxFuture;
+use rustix::process::{Pid, Signal, kill_process};
+use serde_json::{Map, Value, json};
+
+use super::{Drive, Seen};
+use crate::driver::{Group, pid, wait_for_line};
+use crate::screen::{Media, Screen};
+use crate::server::{Server, Site, TAKE_COLLECTED};
+
+/// The window's frame shall not hold its width above that of a small phone.
+const FRAME: &str =
+    "* { padding: 0; margin: 0; border-width: 0; min-width: 0; min-height: 0; font-size: 1px; }";
+
+/// A port is looked for and taken by one driver at a time.
+static PORT: Mutex<()> = Mutex::new(());
+
+#[derive(Debug)]
+pub(super) struct WebKit {
+    address: String,
+    settings: PathBuf,
+    desktop: Pid,
+    /// The proxy, and how many of its requests were told.
+    elsewhere: Server,
+    told: AtomicUsize,
+    _group: Group,
+}
+
+pub(super) fn start() -> Result<WebKit> {
+    let mut group = Group::new()?;
+    let settings = group.folder().join("xsettings");
+    fs::write(&settings, settings_for(Media::default()))?;
+    let style = group.folder().join(".config/gtk-3.0");
+    fs::create_dir_all(&style)?;
+    fs::write(style.join("gtk.css"), FRAME)?;
+
+    let mut command = Command::new("Xvfb");
+    command.args(["-displayfd", "1", "-screen", "0", "1600x1200x24", "-nolisten", "tcp"]);
+    command.stdout(Stdio::piped()).stderr(Stdio::null());
+    let display = wait_for_line(group.start(command)?.stdout.take(), |line| Some(line.to_owned()));
+    let display = format!(":{}", display.context("Xvfb")?);
+
+    let mut command = Command::new("xsettingsd");
+    command.arg("-c").arg(&settings).env("DISPLAY", &display);
+    command.stdout(Stdio::null()).stderr(Stdio::piped());
+    let child = group.start(command)?;
+    let desktop = pid(child)?;
+    // Whoever starts before it would go by other settings.
+    let is_up = |line: &str| line.contains("Took ownership").then_some(());
+    wait_for_line(child.stderr.take(), is_up).context("xsettingsd")?;
+
+    let taken = PORT.lock().unwrap_or_else(PoisonError::into_inner);
+    let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port();
+    let mut command = Command::new("WebKitWebDriver");
+    command.arg(format!("--port={port}")).stdout(Stdio::null()).stderr(Stdio::null());
+    command.env("DISPLAY", &display).env("LANG", "en_US.UTF-8");
+    group.start(command)?;
+    let start = Instant::now();
+    while TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_err() {
+        ensure!(start.elapsed() < Duration::from_secs(20), "WebKitWebDriver does not listen");
+        std::thread::sleep(Duration::from_millis(10));
+    }
+    drop(taken);
+    let elsewhere = Server::start(Site::default())?;
+    let address = format!("http://127.0.0.1:{port}");
+    let told = AtomicUsize::new(0);
+    Ok(WebKit { address, settings, desktop, elsewhere, told, _group: group })
+}
+
+/// The settings by which WebKitGTK answers the media queries.
+fn settings_for(media: Media) -> String {
+    let theme = match (media.contrast, media.dark) {
+        (true, false) => "HighContrast",
+        (true, true) => "HighContrast-dark",
+        (false, false) => "Adwaita",
+        (false, true) => "Adwaita-dark",
+    };
+    let moves = u8::from(!media.still);
+    format!("Net/ThemeName \"{theme}\"\nGtk/EnableAnimations {moves}\n")
+}
+
+impl Drive for WebKit {
+    fn address(&self) -> &str {
+        &self.address
+    }
+
+    fn capabilities(&self) -> Map<String, Value> {
+        let proxy = format!("127.0.0.1:{}", self.elsewhere.port());
+        let wanted = json!({
+            "browserName": "MiniBrowser",
+            "webkitgtk:browserOptions": {
+                "binary": "/usr/lib/x86_64-linux-gnu/webkit2gtk-4.1/MiniBrowser",
+                "args": ["--automation", "--full-screen", "--features=+WebShare"],
+            },
+            "proxy": {
+                "proxyType": "manual",
+                "httpProxy": proxy,
+                "sslProxy": proxy,
+                "noProxy": ["127.0.0.1"],
+            },
+        });
+        wanted.as_object().cloned().unwrap_or_default()
+    }
+
+    fn set_screen<'a>(&'a self, at: &'a Client, to: Screen) -> LocalBoxFuture<'a, Result<()>> {
+        Box::pin(async move {
+            at.set_window_rect(0, 0, to.width, to.height).await?;
+            super::wait_for_size(at, to).await
+        })
+    }
+
+    fn set_media<'a>(&'a self, _: &'a Client, to: Media) -> LocalBoxFuture<'a, Result<()>> {
+        Box::pin(async move {
+            ensure!(!to.print && !to.forced, "WebKitGTK cannot be made to show {to:?}");
+            fs::write(&self.settings, settings_for(to))?;
+            Ok(kill_process(self.desktop, Signal::HUP)?)
+        })
+    }
+
+    fn set_languages<'a>(&'a self, _: &'a Client, to: &'a str) -> LocalBoxFuture<'a, Result<()>> {
+        Box::pin(async move { bail!("WebKitGTK's driver cannot set the languages {to}") })
+    }
+
+    fn take_seen<'a>(&'a self, at: &'a Client) -> LocalBoxFuture<'a, Result<Vec<Seen>>> {
+        Box::pin(async move {
+            let lines = at.execute(TAKE_COLLECTED, Vec::new()).await?;
+            let lines = lines.as_array().into_iter().flatten().filter_map(Value::as_str);
+            let mut seen: Vec<Seen> = lines.map(|line| Seen::Line(line.to_owned())).collect();
+            let requests = self.elsewhere.requests();
+            let told = self.told.swap(requests.len(), Ordering::Relaxed);
+            for request in requests.into_iter().skip(told) {
+                let (_, address) = request.split_once(' ').unwrap_or_default();
+                seen.push(Seen::Request(address.to_owned()));
+            }
+            Ok(seen)
+        })
+    }
+
+    fn needs_collector(&self) -> bool {
+        true
+    }
+}

@@ -1,0 +1,31 @@
+//! Whether all of a screen is there: nothing cut off, nothing that scrolls sideways.
+
+use anyhow::{Result, ensure};
+use hangtrue_browser::Browser;
+use serde_json::json;
+
+/// A script body: what is cut off, and by how much the page scrolls sideways.
+const LOST: &str = "
+    const root = document.documentElement;
+    const lost = [];
+    if (root.scrollWidth > root.clientWidth)
+        lost.push(`scrolls sideways by ${root.scrollWidth - root.clientWidth} px`);
+    for (const it of document.querySelectorAll('main *, header *')) {
+        if (!it.checkVisibility() || it.closest('svg, .visually-hidden, .scroll, .paper')) continue;
+        const { overflowX, overflowY } = getComputedStyle(it);
+        const cut = overflowX !== 'visible' && it.scrollWidth > it.clientWidth + 1
+            || overflowY !== 'visible' && it.scrollHeight > it.clientHeight + 1;
+        const box = it.getBoundingClientRect();
+        const out = box.width && (box.right > innerWidth + 1 || box.left < -1);
+        const spills = it.matches('button, label, h1, .value, .typed, .echo, .state')
+            && it.scrollWidth > it.clientWidth + 1 && it.clientWidth > 2;
+        if ((cut && !it.matches('input')) || out || spills) lost.push(it.outerHTML.slice(0, 120));
+    }
+    return lost;";
+
+/// Fails with what is lost, if anything is.
+pub(crate) async fn loses_nothing(browser: &Browser, name: &str) -> Result<()> {
+    let lost = browser.run(LOST, Vec::new()).await?;
+    ensure!(lost == json!([]), "{name}: {lost:#}");
+    Ok(())
+}
