@@ -106,7 +106,7 @@ fn one(scene: Scene<'_>, question: &Question) -> Markup {
     let optional =
         html! { @if !question.required { " " span.hint { (scene.text().dealer.optional) } } };
     let bad = scene.problems.iter().find(|problem| about(&problem.finding.message, question));
-    let amiss = html! { @if let Some(problem) = bad { (problems::at_field(scene, problem)) } };
+    let amiss = problems::at_field(scene, &id, bad.as_slice());
     let choices: Vec<(&str, &str)> = match &question.kind {
         Kind::Choice(choices) => choices
             .iter()
@@ -114,11 +114,15 @@ fn one(scene: Scene<'_>, question: &Question) -> Markup {
             .collect(),
         Kind::YesNo => vec![("yes", scene.text().frame.yes), ("no", scene.text().frame.no)],
         Kind::Length { .. } | Kind::Text { .. } => {
-            let described = [&id, "-hint"].concat();
+            let hinted = [&id, "-hint"].concat();
+            let described = match bad {
+                Some(_) => [&problems::id_at_field(&id), " ", &hinted].concat(),
+                None => hinted.clone(),
+            };
             return html! {
                 div.line.bad[bad.is_some()] {
                     label for=(id) { (ask) (optional) }
-                    p.hint id=(described) { (hint) }
+                    p.hint id=(hinted) { (hint) }
                     (amiss)
                     input #(id) type="text" name=(id) value=(given) autocomplete="off"
                         inputmode=[matches!(question.kind, Kind::Length { .. }).then_some("decimal")]

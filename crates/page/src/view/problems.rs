@@ -44,8 +44,22 @@ fn link(scene: Scene<'_>, problem: &Problem) -> Markup {
     }
 }
 
-/// One problem with what to do about it, at its field.
-pub(super) fn at_field(scene: Scene<'_>, problem: &Problem) -> Markup {
+/// The problems of the field of that id, with what to do about each. The field is described by
+/// [`id_at_field`], so that who hears the page hears them at the field, too.
+pub(super) fn at_field(scene: Scene<'_>, field: &str, here: &[&Problem]) -> Markup {
+    html! {
+        @if !here.is_empty() {
+            div id=(id_at_field(field)) { @for problem in here { (one(scene, problem)) } }
+        }
+    }
+}
+
+/// The id of what stands at a field against going on.
+pub(super) fn id_at_field(field: &str) -> String {
+    [field, "-problem"].concat()
+}
+
+fn one(scene: Scene<'_>, problem: &Problem) -> Markup {
     let speaker = scene.model.speaker();
     html! {
         div.problem.stop[problem.blocks()] {

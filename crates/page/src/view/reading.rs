@@ -16,12 +16,15 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
     let read = entries.get(field.index).and_then(|entry| entry.read.as_ref().ok().copied());
     let here: Vec<_> =
         scene.problems.iter().filter(|problem| problem.field == Some(field)).collect();
-    let described = [&name, "-place ", &name, "-echo"].concat();
+    let mut described = [&name, "-place ", &name, "-echo"].concat();
+    if !here.is_empty() {
+        described = [&problems::id_at_field(&name), " ", &described].concat();
+    }
     html! {
         div.reading.active[active].bad[!here.is_empty()] data-key=(name) {
             label for=(name) { (speaker.place(field.spot)) }
             p.place id={ (name) "-place" } { (place(field.spot)) }
-            @for problem in &here { (problems::at_field(scene, problem)) }
+            (problems::at_field(scene, &name, &here))
             div.entry {
                 input id=(name) name=(name) value=(scene.model.typed(field)) type="text"
                     inputmode=(if scene.model.letters { "text" } else { "decimal" })
