@@ -76,6 +76,18 @@ fn kept(effects: &[Effect]) -> String {
         .unwrap()
 }
 
+/// Percent escapes undone.
+fn unescaped(text: &str) -> String {
+    let mut parts = text.split('%');
+    let mut bytes = parts.next().unwrap().as_bytes().to_vec();
+    for part in parts {
+        let (hex, rest) = part.split_at(2);
+        bytes.push(u8::from_str_radix(hex, 16).unwrap());
+        bytes.extend(rest.bytes());
+    }
+    String::from_utf8(bytes).unwrap()
+}
+
 #[test]
 fn a_page_without_an_order_asks_for_one_and_every_screen_says_so() {
     let mut model = Model::new(environment());
@@ -285,6 +297,21 @@ fn the_record_goes_out_as_a_link_that_opens_as_it_was() {
     assert_eq!((again.step, &again.record), (Step::Care, &model.record));
     assert!(effects.contains(&Effect::Replace(Step::Care)));
     assert_eq!(again.fields.get("check.latch"), "no");
+    // The same record as a file, opened where a link is pasted.
+    let file = screen.split("href=\"data:application/json,").nth(1).unwrap();
+    let file = unescaped(file.split('"').next().unwrap());
+    let mut other = Model::new(environment());
+    put(&mut other, "paste", &file);
+    press(&mut other, &Action::Open);
+    assert_eq!((other.step, &other.record), (Step::Care, &model.record));
+    put(&mut other, "paste", &file.replace("record/1", "record/9"));
+    press(&mut other, &Action::Open);
+    assert!(view(&other).contains("format is"), "{}", view(&other));
+    // A link as long as links are, in its message.
+    put(&mut other, "paste", &["The door: ", link, ", thanks"].concat());
+    press(&mut other, &Action::Open);
+    assert_eq!((&other.record, &other.fault), (&model.record, &None));
+    assert!(view(&Model::new(environment())).contains("maxlength=\"32768\""));
     for form in ["sticker", "card", "sheet"] {
         put(&mut model, "print", form);
         assert!(view(&model).contains(&["print-", form].concat()), "{form}");

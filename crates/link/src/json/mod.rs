@@ -19,6 +19,7 @@ pub mod profile;
 #[cfg(feature = "json")]
 mod reading;
 mod readings;
+pub mod record;
 #[cfg(feature = "json")]
 mod refusal;
 #[cfg(feature = "schema")]

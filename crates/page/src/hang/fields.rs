@@ -7,6 +7,9 @@ pub struct Fields(Vec<(String, String)>);
 /// The most fields that are kept, and the longest text: a draft is bounded.
 const MOST: usize = 200;
 const LONGEST: usize = 400;
+/// A whole message with a link, or a whole file, is pasted here.
+pub(super) const PASTE: &str = "paste";
+pub(super) const PASTE_MOST: usize = 32 * 1024;
 
 impl Fields {
     /// What is typed in `name`.
@@ -23,7 +26,8 @@ impl Fields {
 
     /// Types `text` in `name`.
     pub fn set(&mut self, name: &str, text: &str) {
-        let text: String = text.chars().filter(|c| !c.is_control()).take(LONGEST).collect();
+        let most = if name == PASTE { PASTE_MOST } else { LONGEST };
+        let text: String = text.chars().filter(|c| !c.is_control()).take(most).collect();
         let at = self.0.iter().position(|(known, _)| known == name);
         match (at, text.is_empty()) {
             (Some(at), true) => {
@@ -46,10 +50,11 @@ impl Fields {
         self.set(name, now);
     }
 
-    /// One line a field.
+    /// One line a field; what was pasted is not kept.
     #[must_use]
     pub fn text(&self) -> String {
-        let lines = self.0.iter().flat_map(|(name, text)| [name, "\t", text, "\n"]);
+        let kept = self.0.iter().filter(|(name, _)| name != PASTE);
+        let lines = kept.flat_map(|(name, text)| [name, "\t", text, "\n"]);
         lines.collect()
     }
 

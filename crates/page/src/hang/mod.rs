@@ -18,7 +18,7 @@ pub use boot::{Arrival, boot};
 pub use effect::Effect;
 pub use event::{Action, Event};
 pub use fields::Fields;
-pub use model::Model;
+pub use model::{Fault, Model};
 pub use step::Step;
 pub use update::update;
 pub use view::view;

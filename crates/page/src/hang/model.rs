@@ -14,6 +14,16 @@ use hangtrue_core::profile::Profile;
 use hangtrue_core::say::{Language, Speaker};
 use hangtrue_core::{Dimension, Unit};
 use hangtrue_link::LinkError;
+use hangtrue_link::json::FileError;
+
+/// Why nothing was opened.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Fault {
+    /// What was to be a link.
+    Link(LinkError),
+    /// What was to be a file.
+    File(FileError),
+}
 
 /// Everything the page shows, and nothing else.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -28,8 +38,8 @@ pub struct Model {
     pub record: Record,
     /// What is typed in fields.
     pub fields: Fields,
-    /// Why a link could not be opened.
-    pub fault: Option<LinkError>,
+    /// Why a link or a file could not be opened.
+    pub fault: Option<Fault>,
     /// What the live region says.
     pub spoken: String,
     /// Whether the last copying worked.

@@ -3,7 +3,7 @@
 use super::draft;
 use super::effect::Effect;
 use super::event::{Action, Event};
-use super::model::{Model, read_day};
+use super::model::{Fault, Model, read_day};
 use super::step::Step;
 use super::work;
 use crate::event::Action as Walk;
@@ -13,6 +13,7 @@ use hangtrue_core::hang::record::{Place, QuarterTurns, Record};
 use hangtrue_core::hang::weight::Weight;
 use hangtrue_core::length::read;
 use hangtrue_core::{Dimension, Survey, Unit};
+use hangtrue_link::json::{self, FileError};
 use hangtrue_link::record::{Opened, decode, url};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
@@ -63,7 +64,12 @@ fn kept(model: &Model, mut effects: Vec<Effect>) -> Vec<Effect> {
 
 /// Opens an order or a record that stands in `text`; the payload leaves the address.
 fn open(model: &mut Model, text: &str) -> Vec<Effect> {
-    match hangtrue_link::find(text).and_then(|payload| decode(&payload)) {
+    let opened = if text.trim_start().starts_with('{') {
+        file(text).map_err(Fault::File)
+    } else {
+        hangtrue_link::find(text).and_then(|payload| decode(&payload)).map_err(Fault::Link)
+    };
+    match opened {
         Ok(Opened::Order(order)) => {
             model.take_order(*order);
             model.step = Step::Order;
@@ -80,6 +86,15 @@ fn open(model: &mut Model, text: &str) -> Vec<Effect> {
     }
     let effects = vec![Effect::Replace(model.step), Effect::Page(crate::Effect::Top)];
     kept(model, effects)
+}
+
+/// A record's file, or an order's; a record names its own format first.
+fn file(text: &str) -> Result<Opened, FileError> {
+    if text.contains("\"hangtrue-record/") {
+        return json::record::parse(text).map(|record| Opened::Record(Box::new(record)));
+    }
+    let order = json::order::parse(text).map_err(|(_, error)| error);
+    order.map(|(_, order)| Opened::Order(Box::new(order)))
 }
 
 fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {

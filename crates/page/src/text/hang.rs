@@ -318,6 +318,8 @@ pub struct RecordText {
     pub copy: &'static str,
     /// Share.
     pub share: &'static str,
+    /// The record as a file.
+    pub file: &'static str,
     /// Print.
     pub print: &'static str,
     /// What is printed.

@@ -12,8 +12,10 @@ mod schema;
 mod write;
 
 pub use file::OrderFile;
+pub(super) use file::written_date;
 pub(super) use reader::order as read;
 pub use reader::parse;
+pub(super) use reader::read_date;
 #[cfg(feature = "schema")]
 pub use schema::schema;
 pub(in crate::json) use write::Write;

@@ -171,7 +171,7 @@ fn read_profile(at: &At<'_, '_>) -> Result<(String, u32), FileError> {
     Ok((name, at.child("revision", revision).whole()?))
 }
 
-fn read_date(at: &At<'_, '_>) -> Result<Date, FileError> {
+pub(in crate::json) fn read_date(at: &At<'_, '_>) -> Result<Date, FileError> {
     let text = at.text()?;
     date(text).ok_or_else(|| at.error(Fault::Date { found: shown(text) }))
 }

@@ -2,7 +2,7 @@
 
 use super::parts::{self, Takes};
 use crate::hang::event::Action;
-use crate::hang::model::Model;
+use crate::hang::model::{Fault, Model};
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::record::Record;
 use maud::{Markup, html};
@@ -14,9 +14,8 @@ pub(super) fn view(model: &Model) -> Markup {
         form data-act="next" {
             (parts::heading(text.heading))
             p.lede { (text.lede) }
-            @if let Some(fault) = model.fault {
-                @let advice = hangtrue_link::say::link(model.speaker().language, fault);
-                div.summary.stop role="alert" { p { (advice.what) " " (advice.ask) } }
+            @if let Some(fault) = &model.fault {
+                div.summary.stop role="alert" { p { (told(model, fault)) } }
             }
             section.caution {
                 h2 { (text.caution_heading) }
@@ -58,6 +57,17 @@ pub(super) fn view(model: &Model) -> Markup {
                 }
             }
         }
+    }
+}
+
+fn told(model: &Model, fault: &Fault) -> String {
+    let language = model.speaker().language;
+    match fault {
+        Fault::Link(error) => {
+            let advice = hangtrue_link::say::link(language, *error);
+            [&advice.what, " ", advice.ask].concat()
+        }
+        Fault::File(error) => hangtrue_link::say::file(language, error),
     }
 }
 

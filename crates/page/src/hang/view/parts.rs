@@ -1,6 +1,7 @@
 //! The small parts that every screen is made of.
 
 use crate::hang::event::Action;
+use crate::hang::fields::{PASTE, PASTE_MOST};
 use crate::hang::model::{Model, read_day};
 use crate::hang::work;
 use hangtrue_core::Length;
@@ -71,6 +72,7 @@ fn line(model: &Model, name: &str, label: &str, hint: &str, takes: Takes, value:
         Takes::Weight => model.scale().key(),
         Takes::Number | Takes::Count | Takes::Day | Takes::Text => "",
     };
+    let most = if name == PASTE { PASTE_MOST } else { 120 };
     let mode = if takes == Takes::Count { "numeric" } else { "text" };
     html! {
         div.field.bad[bad] data-key=(name) {
@@ -78,7 +80,7 @@ fn line(model: &Model, name: &str, label: &str, hint: &str, takes: Takes, value:
             div.entry {
                 input id=(name) name=(name) value=(value) type="text" inputmode=(mode)
                     spellcheck="false" autocomplete="off" autocapitalize="off" autocorrect="off"
-                    enterkeyhint="next" maxlength="120" aria-describedby={ (name) "-echo" }
+                    enterkeyhint="next" maxlength=(most) aria-describedby={ (name) "-echo" }
                     aria-invalid=[bad.then_some("true")];
                 @if !unit.is_empty() { span.unit aria-hidden="true" { (unit) } }
             }

@@ -96,6 +96,7 @@ fn ways(model: &Model, link: &str) -> Markup {
                     (parts::button(&Action::Share, text.share))
                 }
                 (parts::button(&Action::Copy, text.copy))
+                a.button download="door-record.json" href=(file(model)) { (text.file) }
             }
             p.hint role="status" {
                 @match model.copied {
@@ -109,6 +110,22 @@ fn ways(model: &Model, link: &str) -> Markup {
             p.hint { (text.lasting) }
         }
     }
+}
+
+/// The record's file in an address: downloading it asks nothing of any server.
+fn file(model: &Model) -> String {
+    let mut address = "data:application/json,".to_owned();
+    for byte in hangtrue_link::json::record::text(&model.record).bytes() {
+        if byte.is_ascii_alphanumeric() || b"-_.~".contains(&byte) {
+            address.push(char::from(byte));
+        } else {
+            address.push('%');
+            for half in [byte >> 4, byte & 15] {
+                address.extend(char::from_digit(u32::from(half), 16));
+            }
+        }
+    }
+    address
 }
 
 /// The link as a picture; none where it is too long for one.

@@ -253,6 +253,7 @@ const RECORD: RecordText = RecordText {
     none: "not noted",
     copy: "Copy link",
     share: "Share",
+    file: "Save as a file",
     print: "Print",
     what: "What to print",
     forms: ["Sticker, 50 × 30 mm", "Card, A6", "Whole record"],

@@ -264,6 +264,7 @@ const RECORD: RecordText = RecordText {
     none: "sin anotar",
     copy: "Copiar el enlace",
     share: "Compartir",
+    file: "Guardar como archivo",
     print: "Imprimir",
     what: "Qué imprimir",
     forms: ["Calcomanía, 50 × 30 mm", "Tarjeta, A6", "Registro completo"],

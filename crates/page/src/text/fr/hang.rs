@@ -272,6 +272,7 @@ const RECORD: RecordText = RecordText {
     none: "pas noté",
     copy: "Copier le lien",
     share: "Partager",
+    file: "Enregistrer un fichier",
     print: "Imprimer",
     what: "Quoi imprimer",
     forms: ["Autocollant, 50 × 30 mm", "Carte, A6", "Fiche entière"],
