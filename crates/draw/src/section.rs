@@ -117,7 +117,8 @@ fn label(cut: &Cut<'_>, svg: &mut Svg, sheet: Sheet<'_>, survey: &Survey, spot: 
     // Neighbours are staggered, so that two long readings stand clear of each other.
     let right = SIZE.0 - 2.0;
     let (at, left, right) = match spot {
-        Spot::BowFirst | Spot::BowThird => (from.moved(-14.0, 34.0), FRONT, right),
+        Spot::BowFirst => (from.moved(-14.0, 34.0), FRONT, BOWS[1] - 4.0),
+        Spot::BowThird => (from.moved(-14.0, 34.0), FRONT, right),
         Spot::BowSecond => (from.moved(-14.0, 80.0), FRONT, right),
         Spot::LoopSillToRoof => (Point::new(from.x, 152.0), 4.0, ROOF_AT + 10.0),
         Spot::LoopSillToBow => (Point::new(from.x, 152.0), from.x - 10.0, right),

@@ -9,7 +9,7 @@ use hangtrue_core::say::Language;
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
-use support::look::look;
+use support::look::{self, look};
 
 fn folder() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/goldens/draw")
@@ -107,6 +107,8 @@ fn every_language_letters_the_same_numbers() {
         for ((name, one), (_, other)) in english.iter().zip(support::pictures(language)) {
             let said = look(&other, name);
             assert_eq!(figures(one, name), figures(&other, name), "{language:?} {name}");
+            let english = |one: &look::Seen| one.text.ends_with(" in") || one.text.ends_with(" ft");
+            assert!(!look(&other, name).seen.iter().any(english), "{language:?} {name}");
             assert_ne!(look(one, name).title, said.title);
             assert_ne!(look(one, name).description, said.description);
             let digits = |text: &str| text.chars().filter(char::is_ascii_digit).collect::<String>();

@@ -53,9 +53,10 @@ impl Language {
         let mut written = String::with_capacity(canonical.len().saturating_add(4));
         for word in canonical.split(' ') {
             let unit = word.starts_with(|letter: char| letter.is_ascii_alphabetic());
+            let behind_number = unit || word.contains('/');
             if !written.is_empty() {
-                // A number and its unit stay on one line.
-                written.push(if unit { '\u{a0}' } else { ' ' });
+                // A number, its fraction and its unit stay on one line.
+                written.push(if behind_number { '\u{a0}' } else { ' ' });
             }
             match word {
                 "ft" => written.push_str(foot),
@@ -140,11 +141,18 @@ mod tests {
     #[test]
     fn figures_are_written_as_people_write_them() {
         let written = |text| Language::ALL.map(|language| language.written(text));
-        assert_eq!(written("96 3/16 in"), ["96 3/16 in", "96 3/16\u{a0}pulg", "96 3/16\u{a0}po"]);
+        assert_eq!(
+            written("96 3/16 in"),
+            ["96 3/16 in", "96\u{a0}3/16\u{a0}pulg", "96\u{a0}3/16\u{a0}po"]
+        );
         assert_eq!(written("2443.5 mm"), ["2443.5 mm", "2443.5\u{a0}mm", "2443,5\u{a0}mm"]);
         assert_eq!(
             written("≈ 8 ft 0 1/4 in"),
-            ["≈ 8 ft 0 1/4 in", "≈ 8\u{a0}pies 0 1/4\u{a0}pulg", "≈ 8\u{a0}pi 0 1/4\u{a0}po"]
+            [
+                "≈ 8 ft 0 1/4 in",
+                "≈ 8\u{a0}pies 0\u{a0}1/4\u{a0}pulg",
+                "≈ 8\u{a0}pi 0\u{a0}1/4\u{a0}po"
+            ]
         );
         assert_eq!(written("1 ft 2 in")[1], "1\u{a0}pie 2\u{a0}pulg");
         assert_eq!(

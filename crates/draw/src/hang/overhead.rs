@@ -91,7 +91,7 @@ pub fn overhead(sheet: Sheet<'_>, room: &Room, swept: &Swept, lift: Length) -> S
     small(&mut svg, Anchor::End, SIZE.0 - 4.0, SIZE.1 - 9.0, words.inside);
     tightest(&mut svg, room, swept, &view, &|length| {
         let sign = if length < Length::ZERO { "\u{2212}" } else { "" };
-        [sign, &told(length)].concat()
+        [sign, &sheet.drawn(length.abs().round_to(unit.step()))].concat()
     });
     svg.finish()
 }

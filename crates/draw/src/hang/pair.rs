@@ -94,7 +94,7 @@ pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
         svg.line("quiet", high_left, low_right);
     }
     for (spacing, y) in solved.spacing.into_iter().zip(HEIGHTS) {
-        let text = spacing.round_to(unit.step()).text(unit);
+        let text = sheet.drawn(spacing.round_to(unit.step()));
         plate(&mut svg, Point::new(SIZE.0 / 2.0, y), &text);
     }
     for (side, edge) in Side::ALL.into_iter().zip([(2.0, 86.0), (234.0, 318.0)]) {

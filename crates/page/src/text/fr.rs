@@ -68,7 +68,7 @@ pub(super) static TEXT: Text = Text {
         open_heading: "Ouvrir une commande",
     },
     frame: Frame {
-        heading: "Le cadre peut-il recevoir une porte?",
+        heading: "Le cadre peut‑il recevoir une porte?",
         lede: "Les rails verticaux se fixent aux poteaux; le rail du haut et le ressort, au \
                linteau.",
         old_door: "L’ancienne porte est-elle encore en place?",
