@@ -110,14 +110,16 @@ fn done(model: &Model) -> Markup {
         Work::ALL.into_iter().map(|one| (one.key(), (text.work)(one))).collect();
     html! {
         section {
-            h2 { (text.done) }
-            ul.rows {
-                @for (index, service) in model.record.services.iter().enumerate() {
-                    li {
-                        span { (day(service.date)) " · " ((text.work)(service.work))
-                            @if !service.note.is_empty() { " · " (service.note) }
+            @if !model.record.services.is_empty() {
+                h2 { (text.done) }
+                ul.rows {
+                    @for (index, service) in model.record.services.iter().enumerate() {
+                        li {
+                            span { (day(service.date)) " · " ((text.work)(service.work))
+                                @if !service.note.is_empty() { " · " (service.note) }
+                            }
+                            (parts::quiet(&Action::DropService(index), text.drop))
                         }
-                        (parts::quiet(&Action::DropService(index), text.drop))
                     }
                 }
             }
