@@ -1,4 +1,9 @@
 //! Hanging the door, in Spanish.
+//!
+//! Beside the words of the domain's catalogue (common practice, no source): set screw,
+//! prisionero; winding cone and bar, cono tensor, barra tensora; to wind, tensar; drum, tambor;
+//! shaft, flecha; bearing, balero; roller, rodillo; washer, rondana; shim, calza; clamp, prensa;
+//! latch, cerrojo; lockout, bloqueo y etiquetado; roadside, el lado de la calle.
 
 mod care;
 mod names;

@@ -1,4 +1,9 @@
 //! Hanging the door, in French (Canada).
+//!
+//! Beside the words of the domain's catalogue (common practice, no source): set screw, vis de
+//! pression; winding cone and bar, cône de tension, barre de tension; to wind, bander; drum,
+//! tambour; shaft, arbre; bearing, palier; roller, roulette; washer, rondelle; shim, cale; clamp,
+//! serre; latch, loquet; lockout, cadenassage; roadside, le côté rue.
 
 mod care;
 mod names;
