@@ -294,7 +294,11 @@ fn a_link_too_long_for_a_code_is_told_on_screen_and_paper() {
 fn the_sheet_has_the_code_and_the_check_characters() {
     let model = ready();
     let sheet = sheet(&model);
-    assert!(sheet.contains(&format!("<a href=\"{}\"><svg", link(&model))), "a link in a PDF");
+    let named = format!(
+        "<a href=\"{}\" aria-label=\"Scan the code for the whole order.\"><svg",
+        link(&model)
+    );
+    assert!(sheet.contains(&named), "a link in a PDF, with a name");
     let said = hangtrue_page::link::code::Said::of(&model.report(), model.order.survey.unit);
     let check = hangtrue_page::link::code::characters(&said).unwrap();
     assert!(sheet.contains(&format!("<p class=\"characters\">{check}</p>")));

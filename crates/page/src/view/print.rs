@@ -70,7 +70,11 @@ fn code(scene: Scene<'_>, order: &Order) -> Markup {
     let unit = scene.model.order.survey.unit;
     html! {
         div.paper-code {
-            @if let Some(picture) = picture { a href=[&link] { (picture) } } @else { div {} }
+            @if let Some(picture) = picture {
+                a href=[&link] aria-label=(text.scan) { (picture) }
+            } @else {
+                div {}
+            }
             div {
                 @if let Some(letters) = characters(&Said::of(scene.report, unit)) {
                     h2 { (text.check) }
