@@ -76,7 +76,7 @@ const load = (root) =>
 
 class HangtrueSurvey extends HTMLElement {
   static formAssociated = true;
-  static observedAttributes = [...OWN, "required"];
+  static observedAttributes = [...OWN, "lang", "required"];
   static version = VERSION;
   static {
     for (const name of OWN) {
@@ -197,7 +197,8 @@ class HangtrueSurvey extends HTMLElement {
 
   #set(name) {
     const value = this.#get(name);
-    if (name === "unit" && value) this.#survey.setUnit(value);
+    if (name === "lang") this.#survey.setLanguage(this.#lang());
+    else if (name === "unit" && value) this.#survey.setUnit(value);
     else if (name === "order" && value) this.#survey.open(value);
   }
 
@@ -295,8 +296,9 @@ class HangtrueSurvey extends HTMLElement {
     if (response.headers.get("content-length") > PROFILE_MOST) {
       throw new Error(`${address} is larger than ${PROFILE_MOST} bytes.`);
     }
-    const page = new URL(PAGE);
-    if (url.origin === PAGE.origin) page.searchParams.set("profile", url.pathname);
+    const same = url.origin === PAGE.origin;
+    const page = new URL(same ? "dealer.html" : "", PAGE);
+    if (same) page.searchParams.set("profile", url.pathname);
     return [await response.text(), page.href];
   }
 

@@ -5,6 +5,7 @@
 
 mod address;
 mod boot;
+pub mod builder;
 pub mod desk;
 pub mod draft;
 pub mod effect;

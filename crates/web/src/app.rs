@@ -40,9 +40,14 @@ pub(crate) struct App<P: Program> {
 
 /// Starts a page in the element that was made for it. Without one there is nothing to do.
 pub(crate) fn start<P: Program>() {
+    start_with::<P>(P::boot);
+}
+
+/// The same with another way to begin.
+pub(crate) fn start_with<P: Program>(boot: impl FnOnce(&Browser) -> (P::Model, Vec<P::Effect>)) {
     let Some(browser) = Browser::new() else { return };
     let Some(root) = browser.element("app") else { return };
-    let (model, effects) = P::boot(&browser);
+    let (model, effects) = boot(&browser);
     let app = App::<P>::begin(root, browser, model);
     app.carry_out(effects);
     listen_to_history(&app);

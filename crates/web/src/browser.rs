@@ -4,8 +4,12 @@
 mod effects;
 mod events;
 
+#[cfg(feature = "builder")]
+pub(crate) use effects::then;
+#[cfg(any(feature = "embed", feature = "builder"))]
+pub(crate) use events::at;
 #[cfg(feature = "embed")]
-pub(crate) use events::{at, nearest};
+pub(crate) use events::nearest;
 pub(crate) use events::{listen, listen_to_history};
 
 use gloo::timers::callback::Timeout;
@@ -43,6 +47,12 @@ impl Browser {
     #[cfg(feature = "embed")]
     pub(crate) fn within(root: ShadowRoot) -> Option<Self> {
         Some(Self { within: Some(root), ..Self::new()? })
+    }
+
+    /// The document's own root.
+    #[cfg(feature = "embed")]
+    pub(crate) fn root(&self) -> Option<Element> {
+        self.document.document_element()
     }
 
     /// Waits for nothing any more.

@@ -9,13 +9,14 @@ mod news;
 mod parts;
 mod style;
 
-use crate::app::{App, Program};
+use crate::app::{self, App, Program};
 use crate::browser::{Browser, at, nearest};
+use crate::walk::Walk;
 use hangtrue_page::core::Unit;
 use hangtrue_page::core::say::Language;
 use hangtrue_page::guest::Guest as State;
 use hangtrue_page::link::json::profile;
-use hangtrue_page::{Effect, Environment, Event, link, view};
+use hangtrue_page::{Action, Effect, Environment, Event, link, view};
 use std::rc::Rc;
 use wasm_bindgen::prelude::wasm_bindgen;
 use wasm_bindgen::{JsCast, JsValue};
@@ -120,6 +121,30 @@ fn top(app: &Rc<App<Guest>>) {
     }
 }
 
+/// Starts the page itself by a dealer's rules: those of this JSON, or the built-in ones and
+/// what kept the dealer's away. Orders' links name the profile as this address does.
+// Public to the module's JavaScript, which is all that a `wasm_bindgen` function is for.
+#[allow(unreachable_pub)]
+#[wasm_bindgen(js_name = startPage)]
+pub fn start_page(json: Option<String>, fault: Option<String>) {
+    app::start_with::<Walk>(|browser| {
+        let (mut model, effects) = Walk::boot(browser);
+        let language = model.environment.language;
+        let read = |json: String| {
+            profile::parse(&json).map_err(|error| link::say::profile(language, &error))
+        };
+        let missing = || Err(fault.unwrap_or_default());
+        model.rule_by(json.map_or_else(missing, read));
+        let address = browser.href();
+        let address = address.split('#').next().unwrap_or_default();
+        address.clone_into(&mut model.environment.base);
+        if let Some(root) = browser.root() {
+            style::colour(&root, &model.profile);
+        }
+        (model, effects)
+    });
+}
+
 /// A survey in an element.
 #[wasm_bindgen]
 pub struct Survey {
@@ -189,6 +214,14 @@ impl Survey {
         if Unit::from_key(key).is_some() {
             let (name, value) = ("unit".to_owned(), key.to_owned());
             self.app.take(Event::Input { name, value });
+        }
+    }
+
+    /// Speaks the language of this tag, if there is a catalogue for it.
+    #[wasm_bindgen(js_name = setLanguage)]
+    pub fn set_language(&self, tag: &str) {
+        if let Some(language) = Language::from_key(tag) {
+            self.app.take(Event::Press(Action::Speak(language).code()));
         }
     }
 

@@ -2,6 +2,8 @@
 
 mod app;
 mod browser;
+#[cfg(feature = "builder")]
+mod builder;
 mod desk;
 #[cfg(feature = "embed")]
 mod embed;
@@ -13,13 +15,15 @@ use wasm_bindgen::prelude::wasm_bindgen;
 
 /// Starts the page. Called once, when the module has been loaded.
 ///
-/// The crate is built four times: the walk, with the feature `desk` the counter desk, with
-/// the feature `hang` the page that hangs the door, and with the feature `embed` the walk as
-/// an element for other sites. Each module holds one of them only.
+/// The crate is built five times: the walk, with the feature `desk` the counter desk, with
+/// the feature `hang` the page that hangs the door, with the feature `embed` the walk as an
+/// element for other sites, and with the feature `builder` the page on which a dealer's
+/// profile is made. Each module holds one of them only.
 #[wasm_bindgen(start)]
 pub fn start() {
-    if cfg!(feature = "embed") {
-        // The element starts when it is put into a page.
+    if cfg!(any(feature = "embed", feature = "builder")) {
+        // The element starts when it is put into a page, the builder when it is given its
+        // schema.
     } else if cfg!(feature = "desk") {
         app::start::<desk::Desk>();
     } else if cfg!(feature = "hang") {

@@ -54,8 +54,23 @@ fn names() -> String {
 pub(crate) fn test(site: &Site, engine: Option<&str>, words: &[&str]) -> Result<()> {
     dist::write(site)?;
     build_probe()?;
+    if words.is_empty() || words.iter().any(|word| REACT.contains(word)) {
+        build_react()?;
+    }
     let arguments = [&["test", "--package=hangtrue-browser", "--"], words].concat();
     sh::run(sh::cargo(&arguments).envs(engine.map(|name| ("HANGTRUE_ENGINE", name))))
+}
+
+/// The scenario that needs the React page.
+const REACT: &str = "embed_host::in_a_react_page";
+
+/// The demo's React page, from npm as its lock file has it: `target/demo-react/`.
+fn build_react() -> Result<()> {
+    let folder = sh::root().join("demo/hosts/react");
+    for words in [&["ci", "--ignore-scripts"][..], &["run", "build"]] {
+        sh::run(sh::command("npm", words).current_dir(&folder))?;
+    }
+    Ok(())
 }
 
 /// The patcher alone, for its scenarios: `target/patch-probe/`.

@@ -11,6 +11,9 @@ use std::path::Path;
 use anyhow::{Context as _, Result, bail};
 use sha2::{Digest as _, Sha256};
 
+use hangtrue_page::Environment;
+use hangtrue_page::builder::{self, Given};
+
 use crate::build::{self, Built};
 use crate::sh::{self, say};
 use crate::{embed, style};
@@ -25,6 +28,9 @@ const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; 
 /// style sheets, which come with it only.
 const BESIDE: [(&str, &[&str]); 2] =
     [("desk", &["style/desk.css"]), ("hang", &["style/drawing-hang.css", "style/hang.css"])];
+const DEALER_SCRIPT: &str = "dealer.js";
+const BUILDER_SCRIPT: &str = "builder.js";
+const BUILDER_STYLE: &str = "style/builder.css";
 
 /// A file of the site.
 pub(crate) struct File {
@@ -74,11 +80,14 @@ impl Site {
             beside.push(build::variant("hangtrue-web", Some(page), &name)?);
         }
         let survey = build::variant("hangtrue-web", Some("embed"), "hangtrue_survey")?;
+        let builder = build::variant("hangtrue-web", Some("builder"), "hangtrue_builder")?;
         say!("laying out the site");
         let web = sh::root().join("web");
-        let mut site = lay_out(&web, &walk, &beside)?;
-        site.files.extend(embed::files(&web, &survey)?);
-        Ok(site)
+        let mut press = lay_out(&web, &walk, &beside)?;
+        press.files.extend(embed::files(&web, &survey)?);
+        press.add_dealer(&web)?;
+        press.add_builder(&web, &builder)?;
+        Ok(Self { files: press.files })
     }
 
     /// The files, in the order they were laid out.
@@ -92,27 +101,27 @@ impl Site {
     }
 }
 
-fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Site> {
+fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Press> {
     let mut press = Press::default();
     for name in names_in(web, "icons")? {
         let bytes = fs::read(web.join(&name)).with_context(|| format!("cannot read web/{name}"))?;
         press.add(&name, bytes);
     }
-    let boot = read(web, "main.js")?;
+    let (boot, boot_beside) = (read(web, "main.js")?, read(web, "beside.js")?);
     for ((page, sheets), built) in BESIDE.iter().zip(beside) {
         press.add(&built.wasm_name, built.wasm.clone());
-        press.add_text(&format!("{page}.js"), &script(&built.glue, &boot)?);
+        press.add_text(&format!("{page}.js"), &script(&built.glue, &boot_beside, "hangtrue_web")?);
         press.add_style(web, &format!("{page}.css"), sheets)?;
     }
     press.add(&walk.wasm_name, walk.wasm.clone());
-    press.add_text("main.js", &script(&walk.glue, &boot)?);
+    press.add_text("main.js", &script(&walk.glue, &boot, "hangtrue_web")?);
     press.add_text("style.css", &style::minify(&sheets(web)?.join("\n")));
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
     // The page refers to those beside it, and they to the page's folder.
     press.add_page(web, "desk.html", &hangtrue_page::desk::first_screen())?;
     press.add_page(web, "hang.html", &hangtrue_page::hang::first_screen())?;
     press.add_page(web, "index.html", &hangtrue_page::first_screen())?;
-    Ok(Site { files: press.files })
+    Ok(press)
 }
 
 /// Gives files their hashed names and remembers them.
@@ -146,12 +155,59 @@ impl Press {
         self.files.push(File { name, bytes });
     }
 
+    /// Adds the page by a dealer's rules: the walk's page with the element's module.
+    fn add_dealer(&mut self, web: &Path) -> Result<()> {
+        let file = |end| format!("{}/{}", embed::FOLDER, embed::script_name().replace(".js", end));
+        let script = embed::short(&read(web, DEALER_SCRIPT)?)
+            .replace("{{glue}}", &format!("./{}", file(".glue.js")))
+            .replace("{{wasm}}", &file(".wasm"));
+        self.add_text(DEALER_SCRIPT, &script);
+        self.add_page(web, "dealer.html", &hangtrue_page::first_screen())
+    }
+
+    /// Adds the builder's page, whose form is drawn before any script has run, beside the
+    /// element that it shows.
+    fn add_builder(&mut self, web: &Path, built: &Built) -> Result<()> {
+        self.add(&built.wasm_name, built.wasm.clone());
+        let boot = read(web, BUILDER_SCRIPT)?;
+        self.add_text(BUILDER_SCRIPT, &script(&built.glue, &boot, "hangtrue_builder")?);
+        self.add_text("builder.css", &style::minify(&read(web, BUILDER_STYLE)?));
+        let text = |name: &str| {
+            let name = format!("{}/{name}", embed::FOLDER);
+            let found = self.files.iter().find(|file| file.name == name);
+            let found = found.with_context(|| format!("{name} is not laid out"))?;
+            Ok::<_, anyhow::Error>(String::from_utf8(found.bytes.clone())?)
+        };
+        let schema = text(embed::PROFILE_SCHEMA)?;
+        let snippet = text(embed::SNIPPET)?;
+        let element = embed::script_name();
+        let integrity = embed::integrity(text(&element)?.as_bytes());
+        let given = Given { schema, snippet };
+        let screen = builder::view(&builder::Model::new(Environment::default(), &given));
+        let places =
+            [("{{element}}", format!("{}/{element}", embed::FOLDER)), ("{{integrity}}", integrity)];
+        self.add_page_with(web, "builder.html", &screen, &places)
+    }
+
     /// Adds a page under its own name, with its first screen in it.
     fn add_page(&mut self, web: &Path, name: &str, screen: &str) -> Result<()> {
-        let html = self
+        self.add_page_with(web, name, screen, &[])
+    }
+
+    fn add_page_with(
+        &mut self,
+        web: &Path,
+        name: &str,
+        screen: &str,
+        places: &[(&str, String)],
+    ) -> Result<()> {
+        let mut html = self
             .with_hashed_names(&read(web, name)?)
             .replace("{{policy}}", POLICY)
             .replace("{{screen}}", screen);
+        for (place, text) in places {
+            html = html.replace(place, text);
+        }
         every_reference_is_there(&html, name, self)?;
         self.files.push(File { name: name.to_owned(), bytes: html.into_bytes() });
         Ok(())
@@ -169,15 +225,16 @@ impl Press {
     }
 }
 
-/// The boot lines of `web/main.js` behind the glue, as one module: one request fewer, no bundler.
-fn script(glue: &str, boot: &str) -> Result<String> {
-    let import = "import init from \"./hangtrue_web.js\";";
+/// The boot lines behind the glue of a module, as one module: one request fewer, no bundler.
+fn script(glue: &str, boot: &str, module: &str) -> Result<String> {
+    let from = format!(" from \"./{module}.js\";");
+    let import = boot.lines().find(|line| line.ends_with(&from)).unwrap_or(&from);
     let export = "export { initSync, __wbg_init as default };";
     if glue.matches(export).count() != 1 {
         bail!("the glue does not end in `{export}`: wasm-bindgen has changed, see xtask's site.rs");
     }
     if boot.matches(import).count() != 1 {
-        bail!("web/main.js must hold this line once: {import}");
+        bail!("the boot script must import once from: {from}");
     }
     let glue = glue.replace(export, "const init = __wbg_init;");
     Ok(format!("{glue}{}", boot.replace(import, "")))
@@ -204,7 +261,8 @@ fn every_reference_is_there(html: &str, page: &str, press: &Press) -> Result<()>
 pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
     let names = names_in(web, "style")?;
     let is_own = |name: &String| BESIDE.iter().any(|(_, own)| own.contains(&name.as_str()));
-    names.iter().filter(|name| !is_own(name)).map(|name| read(web, name)).collect()
+    let is_page = |name: &&String| !is_own(name) && *name != BUILDER_STYLE;
+    names.iter().filter(is_page).map(|name| read(web, name)).collect()
 }
 
 pub(crate) fn read(web: &Path, name: &str) -> Result<String> {

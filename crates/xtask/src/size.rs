@@ -14,14 +14,24 @@ use crate::site::{File, Site};
 /// 27 KB of it are Spanish and French.
 const FIRST_WALK: usize = 223 * 1024;
 /// What begins so is no part of the walk: the counter desk, hanging the door, the element for
-/// other sites.
-const APART: [&str; 6] = ["desk", "hangtrue-desk", "hang-", "hang.html", "hangtrue-hang", "embed/"];
+/// other sites, the page by a dealer's rules, the builder of its profiles.
+const APART: [&str; 9] = [
+    "desk",
+    "hangtrue-desk",
+    "hang-",
+    "hang.html",
+    "hangtrue-hang",
+    "embed/",
+    "dealer",
+    "builder",
+    "hangtrue-builder",
+];
 /// The element's script: all that a host page loads until the element is near the
 /// viewport or touched.
 const ELEMENT: usize = 5 * 1024;
 /// The element with its module, in which the style sheet is. Like the first walk it is
 /// held to what has been reached.
-const ELEMENT_ALL: usize = 265 * 1024;
+const ELEMENT_ALL: usize = 272 * 1024;
 /// HTML and CSS: readable and useful before any script. One first flight of packets.
 const FIRST_VIEW: usize = 14 * 1024;
 

@@ -79,7 +79,7 @@ pub(crate) async fn to_the_check(browser: &Browser, host: &str) -> Result<()> {
 }
 
 /// From the check to the finished order.
-async fn to_the_end(browser: &Browser, host: &str) -> Result<()> {
+pub(crate) async fn to_the_end(browser: &Browser, host: &str) -> Result<()> {
     at(browser, host, "check").await?;
     press(browser, host, "main button[type=submit]", Key::Enter).await?;
     at(browser, host, "send").await
@@ -328,6 +328,13 @@ pub(crate) async fn order_unit_and_theme_are_taken(browser: &mut Browser) -> Res
     ensure!(dark == "rgb(24, 28, 31)" && light == "rgb(251, 250, 244)", "{dark} {light}");
     browser.run("document.querySelector('#a').theme = 'light'", Vec::new()).await?;
     ensure!(browser.value(&paper("#a")).await? == light);
+    // The language of the page around it, then its own, then another.
+    ensure!(browser.value(&within("#a", "s.querySelector('#app').lang")).await? == "en");
+    for (lang, word) in [("fr", "Mesur"), ("es", "Mida")] {
+        browser.value(&format!("document.querySelector('#a').lang = '{lang}'")).await?;
+        let heading = format!("s.querySelector('#heading').innerText.startsWith('{word}')");
+        browser.until(&within("#a", &heading)).await?;
+    }
     let none: Value = json!(null);
     ensure!(browser.value("document.querySelector('#a').getAttribute('name')").await? == none);
     Ok(())

@@ -2,10 +2,10 @@
 
 use anyhow::{Result, ensure};
 use fantoccini::key::Key;
-use hangtrue_browser::{Browser, Screen, Server};
+use hangtrue_browser::{Browser, Screen, Server, folder_of_target};
 use serde_json::json;
 
-use crate::embed::{SCRIPT, at, demo, inside, page, press, to_the_check};
+use crate::embed::{SCRIPT, at, demo, inside, page, press, to_the_check, to_the_end};
 
 /// The policy that README gives, for files of the page's own origin.
 const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; \
@@ -190,5 +190,57 @@ pub(crate) async fn in_a_frame(browser: &mut Browser) -> Result<()> {
     ensure!(heard.await? == 0);
     browser.take_requests().await?;
     browser.take_console().await?;
+    Ok(())
+}
+
+pub(crate) async fn in_a_react_page(browser: &mut Browser) -> Result<()> {
+    let built = folder_of_target("demo-react")?;
+    browser.serve(demo()?.folder("/demo/hosts/react/built/", built)).await?;
+    browser.open(Screen::PHONE, "/demo/hosts/react/").await?;
+    let rules = inside("s.querySelector('#rules')?.innerText.includes('React Doors')");
+    for _ in 0..3 {
+        browser.until(&rules).await?;
+        browser.tap("#toggle").await?;
+        browser.until("!document.querySelector('hangtrue-survey')").await?;
+        browser.tap("#toggle").await?;
+    }
+    browser.until(&rules).await?;
+    to_the_check(browser, "hangtrue-survey").await?;
+    to_the_end(browser, "hangtrue-survey").await?;
+    browser.until("document.querySelector('#line').innerText.startsWith('W 92 3/16')").await?;
+    Ok(())
+}
+
+pub(crate) async fn the_page_itself_goes_by_a_profile(browser: &mut Browser) -> Result<()> {
+    browser.serve(demo()?).await?;
+    let address = "/?profile=/demo/profiles/prairie.json";
+    browser.open(Screen::PHONE, address).await?;
+    browser.find("#app[data-ready]").await?;
+    browser
+        .until("document.querySelector('#rules')?.innerText.includes('Prairie Door Works')")
+        .await?;
+    let paper = "getComputedStyle(document.documentElement).backgroundColor";
+    ensure!(browser.value(paper).await? == "rgb(247, 250, 244)");
+    browser.shoot("page-by-profile").await?;
+    let query = "location.search === '?profile=/demo/profiles/prairie.json'";
+    browser.tap("button[type=submit]").await?;
+    browser.find("main.step-frame").await?;
+    ensure!(browser.value(query).await? == true, "the address keeps the profile");
+    browser.reload().await?;
+    browser.find("main.step-frame .doors").await?;
+    // A link opened here is judged by the same rules, and links made here say so.
+    let order = crate::orders::typical();
+    let payload = hangtrue_link::encode(&order).map_err(|error| anyhow::anyhow!("{error:?}"))?;
+    browser.goto(&format!("{address}#{payload}")).await?;
+    browser.find("main.step-opened").await?;
+    ensure!(browser.value(query).await? == true);
+    // What is not of this origin is not asked for, and the page says so.
+    browser.goto("/dealer.html?profile=https://elsewhere.example/p.json").await?;
+    browser
+        .until(
+            "document.querySelector('#app[data-ready]') && \
+        document.querySelector('#rules')?.innerText.includes('origin')",
+        )
+        .await?;
     Ok(())
 }

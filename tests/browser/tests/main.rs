@@ -7,6 +7,7 @@ use std::process::ExitCode;
 
 use hangtrue_browser::scenario;
 
+mod builder;
 mod desk;
 mod desk_sent;
 mod embed;
@@ -75,6 +76,7 @@ fn main() -> ExitCode {
         scenario!(embed::a_form_sends_the_link),
         scenario!(embed::a_profile_that_cannot_be_used_says_where),
         scenario!(embed::order_unit_and_theme_are_taken),
+        scenario!(embed_host::the_page_itself_goes_by_a_profile),
         scenario!(embed_host::nothing_moves; LayoutShift),
         scenario!(embed_host::clashing_styles_change_nothing),
         scenario!(embed_host::under_the_strictest_policy),
@@ -87,6 +89,10 @@ fn main() -> ExitCode {
         scenario!(hang::the_slider_moves_the_door_in_the_drawing),
         scenario!(languages::a_change_in_the_middle_keeps_text_caret_and_draft),
         scenario!(languages::the_browser_s_own_comes_first; Languages),
+        scenario!(embed_host::in_a_react_page),
+        scenario!(builder::a_profile_is_made_shown_and_taken_away),
+        scenario!(builder::a_profile_that_is_opened_is_edited),
+        scenario!(builder::what_is_wrong_stands_at_its_field),
         scenario!(pictures::every_screen),
         scenario!(pictures::every_screen_in_spanish),
         scenario!(pictures::every_screen_in_french),

@@ -137,6 +137,12 @@ impl Browser {
     }
 }
 
+/// `promise.then(done)`; a refusal is nothing.
+#[cfg(feature = "builder")]
+pub(crate) fn then(promise: &Promise, done: &JsValue) {
+    settled(promise, done, &Closure::once_into_js(|_: JsValue| ()));
+}
+
 /// `promise.then(done, failed)`, of which exactly one is called.
 fn settled(promise: &Promise, done: &JsValue, failed: &JsValue) {
     let Ok(then) = Reflect::get(promise, &JsValue::from_str("then")) else { return };

@@ -23,6 +23,17 @@ pub(crate) const FOLDER: &str = "embed";
 /// The version that stands in the script's name.
 pub(crate) const VERSION: &str = env!("CARGO_PKG_VERSION");
 
+/// The schema of profiles, from which the builder is made.
+pub(crate) const PROFILE_SCHEMA: &str = "hangtrue-profile-1.schema.json";
+
+/// The lines to paste.
+pub(crate) const SNIPPET: &str = "snippet.html";
+
+/// The element's script.
+pub(crate) fn script_name() -> String {
+    format!("hangtrue-survey-{VERSION}.js")
+}
+
 /// What the host page of the element allows at least: nothing of it is `unsafe-inline`.
 /// `HOST` stands for where the files are served from.
 pub(crate) const HOST_POLICY: &str = "default-src 'none'; script-src HOST 'wasm-unsafe-eval'; \
@@ -57,7 +68,7 @@ pub(crate) fn files(web: &Path, built: &Built) -> Result<Vec<File>> {
         .replace("{{glue-integrity}}", &glue_hash)
         .replace("{{wasm}}", &wasm_name)
         .replace("{{integrity}}", &wasm_hash);
-    let script_name = format!("hangtrue-survey-{VERSION}.js");
+    let script_name = script_name();
     let hashes = [
         Hashed { integrity: integrity(script.as_bytes()), name: script_name.clone() },
         Hashed { integrity: glue_hash, name: glue_name.clone() },
@@ -65,7 +76,7 @@ pub(crate) fn files(web: &Path, built: &Built) -> Result<Vec<File>> {
     ];
     let schemas = [
         ("hangtrue-order-1.schema.json", order::schema().to_value()),
-        ("hangtrue-profile-1.schema.json", profile::schema().to_value()),
+        (PROFILE_SCHEMA, profile::schema().to_value()),
     ];
     let mut files = vec![
         (wasm_name, wasm),
@@ -75,7 +86,7 @@ pub(crate) fn files(web: &Path, built: &Built) -> Result<Vec<File>> {
         ("hangtrue-survey.d.ts".to_owned(), types::declarations()?.into_bytes()),
         ("package.json".to_owned(), papers::package(&script_name)?.into_bytes()),
         ("integrity.json".to_owned(), papers::hashes(&hashes)?.into_bytes()),
-        ("snippet.html".to_owned(), papers::snippet(&hashes).into_bytes()),
+        (SNIPPET.to_owned(), papers::snippet(&hashes).into_bytes()),
     ];
     for (name, schema) in schemas {
         files.push((name.to_owned(), serde_json::to_vec_pretty(&schema)?));

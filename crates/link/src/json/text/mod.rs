@@ -90,6 +90,25 @@ impl<'a> Node<'a> {
         entries.iter().find(|entry| entry.key == key).map(|entry| &entry.node)
     }
 
+    /// The same, without the text it was read from.
+    #[must_use]
+    pub fn into_owned(self) -> Node<'static> {
+        let owned = |text: Cow<'a, str>| Cow::Owned(text.into_owned());
+        let value = match self.value {
+            Value::Null => Value::Null,
+            Value::Bool(value) => Value::Bool(value),
+            Value::Number(number) => Value::Number(number.into_owned()),
+            Value::Text(text) => Value::Text(owned(text)),
+            Value::List(items) => Value::List(items.into_iter().map(Node::into_owned).collect()),
+            Value::Object(entries) => {
+                let entry =
+                    |Entry { key, node }| Entry { key: owned(key), node: node.into_owned() };
+                Value::Object(entries.into_iter().map(entry).collect())
+            }
+        };
+        Node { at: self.at, value }
+    }
+
     /// The text, where it is one.
     #[must_use]
     pub fn as_text(&self) -> Option<&str> {

@@ -23,6 +23,12 @@ impl<'a> Number<'a> {
         Self(text)
     }
 
+    /// The same, without the text it was read from.
+    #[must_use]
+    pub fn into_owned(self) -> Number<'static> {
+        Number(Cow::Owned(self.0.into_owned()))
+    }
+
     /// As it was written.
     #[must_use]
     pub fn as_str(&self) -> &str {

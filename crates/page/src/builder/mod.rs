@@ -1,0 +1,97 @@
+//! The builder: a dealer's profile filled in by form, with the survey it makes beside it.
+//!
+//! The form is made from the profile's published JSON Schema, so a new key of the format
+//! appears by itself. What is wrong is what the profile's own reader says, at its place.
+//! The file is kept as a tree: keys stay in their order, and what no field shows stays.
+
+mod schema;
+mod text;
+mod tree;
+mod update;
+mod view;
+
+pub use update::update;
+pub use view::view;
+
+use crate::model::Environment;
+use hangtrue_core::profile::Profile;
+use hangtrue_link::json::FileError;
+use hangtrue_link::json::profile::{FORMAT, parse};
+use hangtrue_link::json::text::{self as json, Node, print};
+
+/// What the builder asks of the browser.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Effect {
+    /// What the walk asks for too.
+    Page(crate::Effect),
+    /// Let the survey beside the form go by this profile.
+    Show(String),
+}
+
+/// What the page gives the builder to work with.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Given {
+    /// The profile's JSON Schema.
+    pub schema: String,
+    /// The lines for a webmaster, with the hashes of this build.
+    pub snippet: String,
+}
+
+/// Everything the screen shows, and nothing else.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Model {
+    /// What the page is told of its surroundings.
+    pub environment: Environment,
+    schema: Node<'static>,
+    tree: Node<'static>,
+    profile: Result<Profile, FileError>,
+    /// What is wrong with the file that was to be opened.
+    unread: Option<String>,
+    /// The groups that are unfolded.
+    open: Vec<String>,
+    snippet: String,
+}
+
+impl Default for Model {
+    fn default() -> Self {
+        Self::new(Environment::default(), &Given::default())
+    }
+}
+
+impl Model {
+    /// A profile with nothing in it but what the format itself says.
+    #[must_use]
+    pub fn new(environment: Environment, given: &Given) -> Self {
+        let schema = json::parse(&given.schema).map_or_else(|_| Node::object(), Node::into_owned);
+        let mut tree = Node::object();
+        tree::set(&mut tree, "format", Some(Node::text(FORMAT)));
+        tree::set(&mut tree, "revision", Some(json::Value::Number(1_u64.into()).into()));
+        let profile = parse(&print(&tree));
+        let snippet = given.snippet.clone();
+        Self { environment, schema, tree, profile, unread: None, open: Vec::new(), snippet }
+    }
+
+    /// The profile as a file.
+    #[must_use]
+    pub fn file(&self) -> String {
+        json::pretty(&self.tree) + "\n"
+    }
+
+    /// What is wrong with it.
+    #[must_use]
+    pub fn fault(&self) -> Option<&FileError> {
+        self.profile.as_ref().err()
+    }
+
+    /// The lines for a webmaster, with the address this page was opened at.
+    #[must_use]
+    pub fn snippet(&self) -> String {
+        let (folder, _) = self.environment.base.rsplit_once('/').unwrap_or_default();
+        let origin = folder.split('/').take(3).collect::<Vec<_>>().join("/");
+        let script = ["src=\"", folder, "/embed/"].concat();
+        self.snippet.replace("src=\"embed/", &script).replace("HOST", &origin)
+    }
+}
+
+#[cfg(test)]
+mod tests;

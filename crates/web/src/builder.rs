@@ -1,0 +1,82 @@
+//! The page on which a dealer's profile is filled in.
+
+use crate::app::{App, Program};
+use crate::browser::{Browser, at, then};
+use hangtrue_page::builder::{Effect, Given, Model, update, view};
+use hangtrue_page::{Environment, Event};
+use js_sys::Reflect;
+use std::rc::Rc;
+use wasm_bindgen::closure::Closure;
+use wasm_bindgen::prelude::wasm_bindgen;
+use wasm_bindgen::{JsCast, JsValue};
+use web_sys::HtmlInputElement;
+
+/// The builder.
+struct Builder;
+
+impl Program for Builder {
+    type Model = Model;
+    type Event = Event;
+    type Effect = Effect;
+
+    fn boot(browser: &Browser) -> (Model, Vec<Effect>) {
+        (Model::new(browser.environment(), &Given::default()), Vec::new())
+    }
+
+    fn environment(model: &mut Model) -> &mut Environment {
+        &mut model.environment
+    }
+
+    fn update(model: &mut Model, event: Event) -> Vec<Effect> {
+        update(model, event)
+    }
+
+    fn view(model: &Model) -> String {
+        view(model)
+    }
+
+    fn carry_out(app: &Rc<App<Self>>, effect: Effect) {
+        match effect {
+            Effect::Page(effect) => app.browser().carry_out(app, effect),
+            Effect::Show(profile) => show(app.browser(), &profile),
+        }
+    }
+}
+
+/// Shows the builder, made from the profile's `schema`, with the lines for a webmaster.
+// Public to the module's JavaScript, which is all that a `wasm_bindgen` function is for.
+#[allow(unreachable_pub)]
+#[wasm_bindgen]
+pub fn build(schema: String, snippet: String) {
+    let Some(browser) = Browser::new() else { return };
+    let Some(root) = browser.element("app") else { return };
+    let model = Model::new(browser.environment(), &Given { schema, snippet });
+    let app = App::<Builder>::begin(root, browser, model);
+    at(&app, app.root(), "change", |app, event| {
+        let file = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
+        if let Some(file) = file.filter(|input| input.type_() == "file") {
+            open(app, &file);
+        }
+    });
+    let _ = app.root().set_attribute("data-ready", "");
+}
+
+/// Reads the file that was chosen.
+fn open(app: &Rc<App<Builder>>, input: &HtmlInputElement) {
+    let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
+    let app = Rc::clone(app);
+    let read = Closure::once_into_js(move |text: JsValue| {
+        app.take(Event::Open(text.as_string().unwrap_or_default()));
+    });
+    then(&file.text(), &read);
+    // The same file, chosen again, is to be read again.
+    input.set_value("");
+}
+
+/// Lets the survey beside the form go by `profile`.
+fn show(browser: &Browser, profile: &str) {
+    let Some(survey) = browser.element("live") else { return };
+    if let Ok(profile) = js_sys::JSON::parse(profile) {
+        let _ = Reflect::set(&survey, &JsValue::from_str("profile"), &profile);
+    }
+}
