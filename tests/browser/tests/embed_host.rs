@@ -235,7 +235,7 @@ pub(crate) async fn the_page_itself_goes_by_a_profile(browser: &mut Browser) -> 
     browser.find("main.step-opened").await?;
     ensure!(browser.value(query).await? == true);
     // What is not of this origin is not asked for, and the page says so.
-    browser.goto("/dealer.html?profile=https://elsewhere.example/p.json").await?;
+    browser.goto("/dealer.html?profile=https://elsewhere.example/p.json#/start").await?;
     browser
         .until(
             "document.querySelector('#app[data-ready]') && \
