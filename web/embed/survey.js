@@ -39,24 +39,24 @@ const make = (name, properties, ...children) => {
 };
 
 /** The glue. `import()` knows no integrity; a preload does, and what it has checked is
- * what is then imported. Its link stands in the shadow root, not in the host page. */
-const glue = async (root, module) => {
+ * what is then imported. Not every engine's preload checks: the hash is held here too.
+ * The link stands in the shadow root, not in the host page. */
+const glue = async (root) => {
   const integrity = "{{glue-integrity}}";
+  const checks = [fetch(GLUE, { integrity, credentials: "omit" })];
   const link = make("link", { rel: "modulepreload", crossOrigin: "", integrity });
   if (link.relList.supports("modulepreload")) {
-    await new Promise((done, failed) => {
-      const fail = () => failed(new Error(`${GLUE.pathname} did not load, or is not what it was`));
-      let waiting = true;
-      link.onload = () => done((waiting = false));
-      link.onerror = fail;
-      // Not every engine tells of a hash that does not hold. Once the module is here, ask.
-      const ask = () => waiting && fetch(GLUE, { integrity, credentials: "omit" }).catch(fail);
-      module.then(ask, () => {});
-      link.href = GLUE;
-      root.append(link);
-    });
-    link.remove();
+    checks.push(
+      new Promise((done, failed) => {
+        link.onload = done;
+        link.onerror = () => failed(new Error(`${GLUE.pathname} did not load, or was changed`));
+        link.href = GLUE;
+        root.append(link);
+      }),
+    );
   }
+  await Promise.all(checks);
+  link.remove();
   return import(GLUE);
 };
 
@@ -71,8 +71,7 @@ let loaded;
 /** Loads once for all elements. The sheet stands in a section of the module. */
 const load = (root) =>
   (loaded ??= (async () => {
-    const wasm = compiled();
-    const [module, { default: start, Survey }] = await Promise.all([wasm, glue(root, wasm)]);
+    const [module, { default: start, Survey }] = await Promise.all([compiled(), glue(root)]);
     await start({ module_or_path: module });
     const [style] = WebAssembly.Module.customSections(module, "style");
     return [Survey, sheet(new TextDecoder().decode(style))];

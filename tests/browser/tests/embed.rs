@@ -151,7 +151,8 @@ pub(crate) async fn nothing_is_loaded_until_it_is_near(browser: &mut Browser) ->
     ensure!(loaded(browser) == [script], "{:?}", loaded(browser));
     browser.value("scrollTo(0, 3000)").await?;
     at(browser, "hangtrue-survey", "start").await?;
-    ensure!(loaded(browser).len() == 3, "{:?}", loaded(browser));
+    let all: std::collections::BTreeSet<_> = loaded(browser).into_iter().collect();
+    ensure!(all.len() == 3, "{all:?}");
     Ok(())
 }
 
