@@ -26,6 +26,9 @@ const ENGINES: [Engine; 3] = [
 /// Pictures and text of what the browser prints.
 const PAPER: (&str, &str) = ("pdftoppm", "poppler-utils");
 
+/// For the accessibility rules, which are an npm package.
+const NPM: (&str, &str) = ("npm", "npm");
+
 /// Firefox's driver, which Debian lacks, is a crate.
 const GECKODRIVER: (&str, &str) = ("geckodriver", "0.37.1");
 
@@ -94,7 +97,7 @@ pub(crate) fn install(engine: Option<&str>) -> Result<()> {
     if wanted.is_empty() {
         bail!("`{}` is not an engine: use one of {}", engine.unwrap_or_default(), names());
     }
-    let programs = wanted.iter().flat_map(|(_, programs)| *programs).chain([&PAPER]);
+    let programs = wanted.iter().flat_map(|(_, programs)| *programs).chain([&PAPER, &NPM]);
     let lacking: Vec<&str> = programs
         .filter(|(program, _)| !sh::is_installed(program))
         .map(|(_, package)| *package)
@@ -102,7 +105,26 @@ pub(crate) fn install(engine: Option<&str>) -> Result<()> {
     if !lacking.is_empty() {
         install_packages(&lacking)?;
     }
-    if wanted.iter().any(|(name, _)| *name == "firefox") { install_geckodriver() } else { Ok(()) }
+    if wanted.iter().any(|(name, _)| *name == "firefox") {
+        install_geckodriver()?;
+    }
+    install_axe()
+}
+
+/// The accessibility rules, at the version that the lock file holds.
+fn install_axe() -> Result<()> {
+    let folder = sh::root().join("tests/browser/axe");
+    let version = |file: &str, place: &str| {
+        let text = fs::read_to_string(folder.join(file)).ok()?;
+        let json: serde_json::Value = serde_json::from_str(&text).ok()?;
+        json.pointer(place)?.as_str().map(str::to_owned)
+    };
+    let wanted = version("package.json", "/dependencies/axe-core");
+    if wanted.is_some() && version("node_modules/axe-core/package.json", "/version") == wanted {
+        return Ok(());
+    }
+    let mut npm = sh::command("npm", &["ci", "--no-audit", "--no-fund", "--prefix"]);
+    sh::run(npm.arg(folder))
 }
 
 fn install_packages(lacking: &[&str]) -> Result<()> {

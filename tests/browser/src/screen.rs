@@ -74,6 +74,8 @@ impl Browser {
             let Media { dark, print, still, contrast, forced } = media;
             // Forced colours have a contrast of their own, which the engine makes out.
             let contrast = if forced { answers[3].clone() } else { json!(contrast) };
+            // Paper is light in some engines, whatever the person prefers on a screen.
+            let dark = if print { answers[0].clone() } else { json!(dark) };
             if answers == json!([dark, print, still, contrast, forced]) {
                 return Ok(());
             }

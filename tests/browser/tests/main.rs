@@ -7,6 +7,7 @@ use std::process::ExitCode;
 
 use hangtrue_browser::scenario;
 
+mod access;
 mod builder;
 mod desk;
 mod desk_sent;
@@ -23,6 +24,7 @@ mod paper;
 mod patch;
 mod picture;
 mod pictures;
+mod semantics;
 mod share;
 mod smoke;
 mod states;
@@ -107,5 +109,16 @@ fn main() -> ExitCode {
         scenario!(share::copied_by_a_press_or_by_hand),
         scenario!(share::the_share_sheet_gets_line_and_link),
         scenario!(share::an_opened_order_asks_before_it_replaces_a_draft),
+        scenario!(access::the_measure_measures),
+        scenario!(access::the_walk),
+        scenario!(access::beside_the_walk),
+        scenario!(access::the_desk),
+        scenario!(access::the_print_sheet),
+        scenario!(semantics::every_state_of_the_walk),
+        scenario!(semantics::every_state_beside_it),
+        scenario!(semantics::every_state_of_the_desk),
+        scenario!(semantics::a_new_screen_is_heard_from_its_heading),
+        scenario!(semantics::a_reading_is_spoken_once),
+        scenario!(semantics::the_summary_leads_to_the_field),
     ])
 }

@@ -1,5 +1,6 @@
 //! Every state a screen can be in, one after the other: empty, filled, refused, asked back.
 
+use crate::orders::{crowded, open, to_be_built, typical};
 use crate::walk::at;
 use anyhow::Result;
 use hangtrue_browser::{Browser, Screen};
@@ -79,4 +80,59 @@ pub(crate) async fn of_the_walk(
     browser.tap("button[type=submit]").await?;
     at(browser, "send").await?;
     visit(browser, "send").await
+}
+
+/// The states beside the walk: an extra reading asked for, the code and the script, an order that
+/// was sent, a link that was damaged.
+pub(crate) async fn beside_the_walk(
+    browser: &mut Browser,
+    screen: Screen,
+    visit: impl AsyncFn(&Browser, &str) -> Result<()>,
+) -> Result<()> {
+    browser.open(screen, "/").await?;
+    for (name, order) in [("built", to_be_built()), ("crowded", crowded(1)), ("typical", typical())]
+    {
+        open(browser, &order).await?;
+        visit(browser, &format!("opened-{name}")).await?;
+    }
+    browser.tap("form [type=submit]").await?;
+    at(browser, "check").await?;
+    visit(browser, "check-clear").await?;
+    browser.goto("/#/proof/diagonal.falling").await?;
+    at(browser, "proof").await?;
+    visit(browser, "proof").await?;
+    for step in ["send", "scan", "voice"] {
+        browser.goto(&format!("/#/{step}")).await?;
+        at(browser, step).await?;
+        visit(browser, step).await?;
+    }
+    open(browser, &to_be_built()).await?;
+    browser.tap("form [type=submit]").await?;
+    browser.find("#replace").await?;
+    visit(browser, "replace").await?;
+    browser.goto("/?damaged#1HELLO").await?;
+    at(browser, "opened").await?;
+    visit(browser, "link-damaged").await
+}
+
+/// The counter desk: empty, and with a question.
+pub(crate) async fn of_the_desk(
+    browser: &mut Browser,
+    screen: Screen,
+    visit: impl AsyncFn(&Browser, &str) -> Result<()>,
+) -> Result<()> {
+    browser.open(screen, "/desk.html").await?;
+    browser.find("#app[data-ready]").await?;
+    visit(browser, "desk-empty").await?;
+    for (field, text) in [
+        ("width.middle", "92 3/16"),
+        ("height.center", "101 1/2"),
+        ("header.center", "6 1/4"),
+        ("bow.first", "1 1/4"),
+    ] {
+        fill(browser, field, text).await?;
+    }
+    visit(browser, "desk-question").await?;
+    fill(browser, "width.middle", "921/4").await?;
+    visit(browser, "desk-refused").await
 }
