@@ -113,3 +113,16 @@ fn who_takes_what_is_asked_for_orders_the_right_door() {
     let clean: Vec<_> = USUAL.iter().flat_map(|row| &row.clean_walks).collect();
     assert!(clean.iter().all(|walk| walk.extra <= 12 && walk.damage == 0.0), "{clean:?}");
 }
+
+/// On a metric tape one habit (a centimetre on every long reading) shows in nothing that could
+/// be read further; nobody is asked to look for it again and again.
+#[test]
+fn who_reads_a_metric_tape_is_let_go_too() {
+    let metric = Condition { world: World { metric: 1.0, ..World::default() }, ..usual() };
+    let size = Size { clean: 0, slipped: 0, walked: 20 };
+    for layout in LAYOUTS {
+        let walks = Row::of(&layout, &metric, SEED, size).clean_walks;
+        let asked: usize = walks.iter().map(|walk| walk.extra).sum();
+        assert!(asked <= 5 * walks.len(), "{}: {asked} of {}", layout.name, walks.len());
+    }
+}

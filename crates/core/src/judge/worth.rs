@@ -23,6 +23,9 @@ const BINS: usize = 7;
 /// A repeat of a number shares its slip this often: copied, or the same wrong edge.
 const SHARED: f64 = 0.2;
 
+/// Beyond this, mm, a reading shares what is wrong with all long ones: 24 in.
+const LONG: f64 = 609.6;
+
 /// The damaging part of one pattern, by size.
 struct Hidden<'a> {
     pattern: &'a Pattern,
@@ -137,6 +140,8 @@ fn offer(
             }
             About::Whole(group) if group == spot.group() => 1.0,
             About::Spot(other) if other == spot => 1.0,
+            // Who starts at the wrong mark does so on every long reading.
+            About::Long if expected > LONG => 1.0,
             _ => 0.0,
         };
         let moved = dot(&design, &slip.moves);
