@@ -23,6 +23,16 @@ pub fn nudge(text: &str, unit: Unit, by: Length) -> Option<String> {
     (moved >= Length::ZERO).then(|| typed(moved, unit))
 }
 
+/// `text` moved by `marks` of the tape in `unit`: from the mark it is at, or between two
+/// from the next one that way. `None` where the text is no reading, or nothing would be left.
+#[must_use]
+pub fn slide(text: &str, unit: Unit, marks: i64) -> Option<String> {
+    let (at, step) = (read(text, unit).ok()?, unit.step());
+    let from = if marks > 0 { at.floor_to(step) } else { at.ceil_to(step) };
+    let moved = from + step.times(marks);
+    (moved >= Length::ZERO).then(|| typed(moved, unit))
+}
+
 /// As a person types it: without the unit where the field's own is meant.
 fn typed(length: Length, unit: Unit) -> String {
     let text = length.canonical(unit);
@@ -58,5 +68,18 @@ mod tests {
         let mm = Length::MILLIMETRE;
         assert_eq!(nudge("2445", Unit::Millimetre, mm).as_deref(), Some("2446"));
         assert_eq!(nudge("2 445 mm", Unit::Millimetre, -mm).as_deref(), Some("2444"));
+    }
+
+    #[test]
+    fn a_slide_comes_to_a_mark() {
+        let slid = |text, marks| slide(text, Unit::Inch, marks);
+        assert_eq!(slid("96 1/4", 3).as_deref(), Some("96 7/16"));
+        assert_eq!(slid("96 1/4", -5).as_deref(), Some("95 15/16"));
+        // Between two marks: to the next one that way.
+        assert_eq!(slid("96 1/32", 1).as_deref(), Some("96 1/16"));
+        assert_eq!(slid("96 1/32", -1).as_deref(), Some("96"));
+        assert_eq!(slid("0", -1), None);
+        assert_eq!(slid("", 1), None);
+        assert_eq!(slide("2445", Unit::Millimetre, -7).as_deref(), Some("2438"));
     }
 }

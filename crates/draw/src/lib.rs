@@ -36,7 +36,7 @@ pub use order::order;
 pub use residuals::{Residual, residuals};
 pub use section::section;
 pub use sheet::Sheet;
-pub use tape::{tape, tape_unit};
+pub use tape::{tape, tape_across, tape_unit};
 
 use hangtrue_core::{Spot, Survey};
 

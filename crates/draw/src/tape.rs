@@ -33,6 +33,12 @@ pub const fn tape_unit(unit: Unit) -> Length {
     }
 }
 
+/// How much tape the picture shows from edge to edge.
+#[must_use]
+pub const fn tape_across(unit: Unit) -> Length {
+    tape_unit(unit).times(2 * HALF)
+}
+
 /// The inch or so of tape on either side of `reading` with its marks and
 /// numerals, and an arrow at the reading: to hold beside the real tape.
 ///

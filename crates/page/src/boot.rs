@@ -1,9 +1,9 @@
 //! The first moment: where the page was opened, and what this device remembers.
 
 use crate::address::{Address, DESK, DESK_PAGE};
-use crate::draft;
+use crate::draft::{self, Unopened};
 use crate::effect::Effect;
-use crate::event::Event;
+use crate::event::{Event, Trouble};
 use crate::language::title;
 use crate::model::{Environment, Model};
 use crate::step::Step;
@@ -31,8 +31,12 @@ pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effec
     if arrival.fragment == DESK {
         return (model, vec![Effect::Visit(DESK_PAGE)]);
     }
-    if let Some(draft) = arrival.draft {
-        draft::restore(&mut model, draft);
+    let mut first = vec![Effect::List];
+    if let Some(draft) = arrival.draft
+        && let Err(why) = draft::restore(&mut model, draft)
+    {
+        model.trouble = (why == Unopened::Newer).then_some(Trouble::Newer);
+        first.push(Effect::Fresh);
     }
     let step = Address::from_text(arrival.fragment).map(|address| address.step);
     let effects = match (step, arrival.kept) {
@@ -49,6 +53,6 @@ pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effec
     // The document comes in English.
     let speak =
         (language != Language::English).then(|| Effect::Speak(language, title(language, "")));
-    let effects = speak.into_iter().chain(effects).collect();
+    let effects = speak.into_iter().chain(first).chain(effects).collect();
     (model, effects)
 }

@@ -19,10 +19,17 @@ pub enum Effect {
     Focus(String),
     /// Go to the top of the page, with the focus on its heading.
     Top,
-    /// Keep this text as the draft.
+    /// Keep this text as the draft that is open here, a new one where none is.
     Save(String),
-    /// Throw the draft away.
-    Forget,
+    /// The draft that is open here stays as it is: what is kept from now on is another.
+    Fresh,
+    /// Throw away the draft of this number.
+    Forget(u32),
+    /// Open the draft of this number, or the one that is open here as it is kept now;
+    /// answered by [`crate::Event::Loaded`].
+    Load(Option<u32>),
+    /// Tell the drafts that are kept, by [`crate::Event::Drafts`].
+    List,
     /// Send [`crate::Event::Settled`] once the person has stopped typing.
     Settle,
     /// Put this text on the clipboard, then send [`crate::Event::Copied`].
@@ -44,4 +51,10 @@ pub enum Effect {
     Speak(Language, String),
     /// Remember that this language was chosen.
     Remember(Language),
+    /// Keep the screen awake from now on, where the browser can.
+    StayAwake,
+    /// A light tremble of the device, where it has one.
+    Tremble,
+    /// Let the newer build of the page take over.
+    TakeOver,
 }

@@ -27,6 +27,40 @@ pub enum Event {
     Settled,
     /// The text is on the clipboard, or could not be put there.
     Copied(bool),
+    /// The tape picture of a named field was moved by this many marks.
+    Slide {
+        /// The field's name.
+        name: String,
+        /// To longer readings; negative to shorter ones.
+        marks: i64,
+    },
+    /// A newer build of the page is kept and waits.
+    Newer,
+    /// A draft that was asked for, as it is kept.
+    Loaded(String),
+    /// The drafts that this device keeps, by their numbers.
+    Drafts(Vec<(u32, String)>),
+    /// Something is amiss with keeping the draft.
+    Trouble(Trouble),
+}
+
+/// What may be amiss with keeping the draft on the device.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trouble {
+    /// There is no room left.
+    Full,
+    /// The browser, or its owner, does not allow it.
+    Blocked,
+    /// What was kept is gone: the browser threw it away. The draft is kept anew.
+    Emptied,
+    /// The draft was written by a newer build of the page, and is left alone.
+    Newer,
+    /// The draft was changed in another tab, and nothing has been typed here since.
+    Changed,
+    /// It was changed in another tab and here: both are kept, this one as another draft.
+    Split,
+    /// It was thrown away in another tab.
+    Gone,
 }
 
 /// A key beside a reading's field.
@@ -85,6 +119,20 @@ pub enum Action {
     Restart,
     /// Speak this language.
     Speak(Language),
+    /// Let the newer build of the page take over.
+    TakeOver,
+    /// The trouble with keeping the draft has been read.
+    Noted,
+    /// Show the draft as another tab left it.
+    TakeTheirs,
+    /// Open a draft from the list.
+    OpenDraft(u32),
+    /// Throw a draft of the list away; asks first.
+    Delete(u32),
+    /// The answer to that: yes.
+    DeleteIndeed,
+    /// The answer to that: no.
+    Spare,
 }
 
 impl Action {
@@ -115,6 +163,13 @@ impl Action {
             Self::Keep => "keep".into(),
             Self::Restart => "restart".into(),
             Self::Speak(language) => ["speak:", language.key()].concat(),
+            Self::TakeOver => "take-over".into(),
+            Self::Noted => "noted".into(),
+            Self::TakeTheirs => "take-theirs".into(),
+            Self::OpenDraft(id) => ["open-draft:", &id.to_string()].concat(),
+            Self::Delete(id) => ["delete:", &id.to_string()].concat(),
+            Self::DeleteIndeed => "delete-indeed".into(),
+            Self::Spare => "spare".into(),
         }
     }
 
@@ -149,6 +204,13 @@ impl Action {
             "keep" => Self::Keep,
             "restart" => Self::Restart,
             "speak" => Self::Speak(Language::from_key(rest)?),
+            "take-over" => Self::TakeOver,
+            "noted" => Self::Noted,
+            "take-theirs" => Self::TakeTheirs,
+            "open-draft" => Self::OpenDraft(rest.parse().ok()?),
+            "delete" => Self::Delete(rest.parse().ok()?),
+            "delete-indeed" => Self::DeleteIndeed,
+            "spare" => Self::Spare,
             _ => return None,
         })
     }
@@ -205,6 +267,13 @@ mod tests {
             Action::Replace,
             Action::Keep,
             Action::Restart,
+            Action::TakeOver,
+            Action::Noted,
+            Action::TakeTheirs,
+            Action::OpenDraft(7),
+            Action::Delete(12),
+            Action::DeleteIndeed,
+            Action::Spare,
         ];
         for unit in [Unit::Inch, Unit::Millimetre] {
             all.extend(keys(unit).into_iter().map(|(_, key)| Action::Key(key)));

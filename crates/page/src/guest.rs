@@ -46,7 +46,8 @@ impl Guest {
     pub fn new(environment: Environment, draft: Option<&str>) -> Self {
         let mut page = Model::new(environment);
         if let Some(draft) = draft {
-            draft::restore(&mut page, draft);
+            // One that cannot be opened is left out: the element begins anew.
+            let _ = draft::restore(&mut page, draft);
         }
         let (now, told) = (page.address(), Some(page.order.clone()));
         Self { page, now, told, ..Self::default() }

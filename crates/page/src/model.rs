@@ -1,6 +1,8 @@
 //! The state of the screen.
 
 use crate::address::Address;
+use crate::draft::Listed;
+use crate::event::Trouble;
 use crate::field::Field;
 use crate::step::Step;
 use hangtrue_core::check::{Report, Verdict};
@@ -61,6 +63,16 @@ pub struct Model {
     pub spoken: String,
     /// Whether the last copying worked, since the screen changed.
     pub copied: Option<bool>,
+    /// Whether a newer build of the page waits.
+    pub newer: bool,
+    /// What is amiss with keeping the draft, until it has been read.
+    pub trouble: Option<Trouble>,
+    /// Whether this draft has been kept on the device: an empty one is not, at first.
+    pub kept: bool,
+    /// The drafts that this device keeps.
+    pub drafts: Vec<Listed>,
+    /// The one of which it is asked whether it shall go.
+    pub deleting: Option<u32>,
     /// What the page is told of its surroundings.
     pub environment: Environment,
 }

@@ -32,6 +32,8 @@ pub enum Step {
     Scan,
     /// What to read aloud over the telephone.
     Voice,
+    /// The drafts that this device keeps.
+    Drafts,
 }
 
 impl Step {
@@ -50,7 +52,7 @@ impl Step {
     ];
 
     /// The screens beside the walk.
-    pub const ASIDE: [Self; 3] = [Self::Opened, Self::Scan, Self::Voice];
+    pub const ASIDE: [Self; 4] = [Self::Opened, Self::Scan, Self::Voice, Self::Drafts];
 
     /// Its name in the page's address, behind `#/`.
     #[must_use]
@@ -69,6 +71,7 @@ impl Step {
             Self::Opened => "opened",
             Self::Scan => "scan",
             Self::Voice => "voice",
+            Self::Drafts => "drafts",
         }
     }
 

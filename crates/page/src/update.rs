@@ -1,6 +1,7 @@
 //! `update`: what an event makes of the model, and what it asks of the browser.
 
 mod dealer;
+mod drafts;
 mod handover;
 mod walk;
 
@@ -34,6 +35,17 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
             Vec::new()
         }
         Event::Copied(worked) => handover::copied(model, worked),
+        Event::Slide { name, marks } => slide(model, &name, marks),
+        Event::Newer => {
+            model.newer = true;
+            Vec::new()
+        }
+        Event::Loaded(text) => drafts::loaded(model, &text),
+        Event::Drafts(kept) => drafts::listed(model, &kept),
+        Event::Trouble(trouble) => {
+            model.trouble = Some(trouble);
+            Vec::new()
+        }
     }
 }
 
@@ -122,6 +134,13 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Keep => handover::keep(model),
         Action::Restart => walk::restart(model),
         Action::Speak(language) => speak(model, language),
+        Action::TakeOver => keep(model).into_iter().chain([Effect::TakeOver]).collect(),
+        Action::Noted => drafts::noted(model),
+        Action::TakeTheirs => vec![Effect::Load(None)],
+        Action::OpenDraft(id) => vec![Effect::Load(Some(id))],
+        Action::Delete(id) => drafts::delete(model, id),
+        Action::DeleteIndeed => drafts::delete_indeed(model),
+        Action::Spare => drafts::spare(model),
     }
 }
 
@@ -129,6 +148,13 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
 fn speak(model: &mut Model, language: Language) -> Vec<Effect> {
     model.environment.language = language;
     vec![Effect::Speak(language, title(language, "")), Effect::Remember(language)]
+}
+
+/// The tape at a field was moved: the field follows.
+fn slide(model: &mut Model, name: &str, marks: i64) -> Vec<Effect> {
+    let Some(field) = Field::from_name(name) else { return Vec::new() };
+    let moved = keypad::slide(model.typed(field), model.order.survey.unit, marks);
+    moved.map_or_else(Vec::new, |text| type_in(model, field, &text))
 }
 
 /// A key beside the field that has the focus.

@@ -68,7 +68,10 @@ fn continue_is_stopped_by_nothing_typed_and_the_words_are_the_same_twice() {
     let sentence = "The post-to-post width has not been read.";
     assert!(!view(&model).contains(sentence), "errors wait for Continue");
     let effects = press(&mut model, "next");
-    assert_eq!((model.step, effects), (Step::Width, vec![Effect::Focus("problems".into())]));
+    assert_eq!(
+        (model.step, effects),
+        (Step::Width, vec![Effect::Tremble, Effect::Focus("problems".into())])
+    );
     assert_eq!(view(&model).matches(sentence).count(), 2);
 }
 

@@ -1,6 +1,6 @@
 //! The loop: an event changes the model, the screen is drawn, the effects are carried out.
 
-use crate::browser::{Browser, listen, listen_to_history};
+use crate::browser::{Browser, listen, listen_to_the_browser};
 use crate::patch::patch;
 use gloo::events::EventListener;
 use hangtrue_page::{Environment, Event};
@@ -50,7 +50,7 @@ pub(crate) fn start_with<P: Program>(boot: impl FnOnce(&Browser) -> (P::Model, V
     let (model, effects) = boot(&browser);
     let app = App::<P>::begin(root, browser, model);
     app.carry_out(effects);
-    listen_to_history(&app);
+    listen_to_the_browser(&app);
     // What was drawn before any script had run can now be used.
     let _ = app.root.set_attribute("data-ready", "");
 }

@@ -1,8 +1,11 @@
 //! The browser, as far as the page needs it. Whatever it lacks is answered by
 //! nothing happening: no call here throws.
 
+mod drafts;
 mod effects;
 mod events;
+mod phone;
+mod tape;
 
 #[cfg(feature = "builder")]
 pub(crate) use effects::then;
@@ -10,7 +13,7 @@ pub(crate) use effects::then;
 pub(crate) use events::at;
 #[cfg(feature = "embed")]
 pub(crate) use events::nearest;
-pub(crate) use events::{listen, listen_to_history};
+pub(crate) use events::{listen, listen_to_the_browser};
 
 use gloo::timers::callback::Timeout;
 use hangtrue_page::Environment;
@@ -21,8 +24,6 @@ use std::cell::RefCell;
 use wasm_bindgen::JsValue;
 use web_sys::{Document, Element, History, Location, ShadowRoot, Storage, Window};
 
-/// The name the draft is kept under.
-const DRAFT: &str = "hangtrue-draft";
 /// The name the chosen language is kept under.
 const LANGUAGE: &str = "hangtrue-language";
 
@@ -33,6 +34,7 @@ pub(crate) struct Browser {
     /// The shadow root whose ids are meant; else the document's are.
     within: Option<ShadowRoot>,
     settle: RefCell<Option<Timeout>>,
+    here: drafts::Here,
 }
 
 impl Browser {
@@ -40,7 +42,13 @@ impl Browser {
     pub(crate) fn new() -> Option<Self> {
         let window = web_sys::window()?;
         let document = window.document()?;
-        Some(Self { window, document, within: None, settle: RefCell::new(None) })
+        Some(Self {
+            window,
+            document,
+            within: None,
+            settle: RefCell::new(None),
+            here: drafts::Here::default(),
+        })
     }
 
     /// The same for a page inside a shadow root.
@@ -112,11 +120,6 @@ impl Browser {
     /// The text kept with this history entry.
     pub(crate) fn kept(&self) -> Option<String> {
         self.history()?.state().ok()?.as_string()
-    }
-
-    /// The draft this device remembers.
-    pub(crate) fn draft(&self) -> Option<String> {
-        self.storage()?.get_item(DRAFT).ok()?
     }
 
     /// The language that was chosen on this device, else the browser's.

@@ -91,7 +91,7 @@ impl Program for Guest {
                     let _ = storage.set_item(&name, &draft);
                 }
             }
-            Effect::Forget => {
+            Effect::Fresh => {
                 let name = app.with(|model| {
                     model.draft = None;
                     model.draft_name.clone()
@@ -100,6 +100,8 @@ impl Program for Guest {
                     let _ = storage.remove_item(&name);
                 }
             }
+            // An element has one draft, and no list of them.
+            Effect::Forget(_) | Effect::Load(_) | Effect::List => {}
             Effect::Top => top(app),
             // The document is the host page's, and what it remembers too.
             Effect::Remember(_) => {}

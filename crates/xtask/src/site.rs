@@ -3,7 +3,8 @@
 //! Sources are `web/` and the built page. A file refers to another by its quoted source name
 //! (`"main.js"`, `"style.css"`, `"icons/icon.svg"`); the build puts the hashed name there, so a file
 //! is only ever fetched in the version its referrer was built with. The pages keep their names and
-//! have two more places each: `{{policy}}` and `{{screen}}`.
+//! have two more places each: `{{policy}}` and `{{screen}}`. `worker.js` keeps its own for ever; it
+//! gets the name of the build and the list of its files.
 
 use std::fs;
 use std::path::Path;
@@ -19,16 +20,20 @@ use crate::sh::{self, say};
 use crate::{embed, style};
 
 /// What the page may load and do. `'wasm-unsafe-eval'` lets it compile its own module, nothing else;
-/// Trusted Types hold because no markup is ever parsed by the browser.
+/// no markup is ever parsed by the browser; the one policy is
+/// for the address of the worker.
 const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
-    img-src 'self' data:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; \
-    form-action 'none'; require-trusted-types-for 'script'";
+    img-src 'self' data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; \
+    base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; \
+    trusted-types hangtrue-worker";
 
 /// The pages beside the walk: the name of each, the feature it is built with, and its own
 /// style sheets, which come with it only.
 const BESIDE: [(&str, &[&str]); 2] =
     [("desk", &["style/desk.css"]), ("hang", &["style/drawing-hang.css", "style/hang.css"])];
 const DEALER_SCRIPT: &str = "dealer.js";
+/// Comes with every page but the builder's, which is used where there is a network.
+const OFFLINE_SCRIPT: &str = "offline.js";
 const BUILDER_SCRIPT: &str = "builder.js";
 const BUILDER_STYLE: &str = "style/builder.css";
 
@@ -107,7 +112,9 @@ fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Press> {
         let bytes = fs::read(web.join(&name)).with_context(|| format!("cannot read web/{name}"))?;
         press.add(&name, bytes);
     }
-    let (boot, boot_beside) = (read(web, "main.js")?, read(web, "beside.js")?);
+    let offline = read(web, OFFLINE_SCRIPT)?;
+    let (boot, boot_beside) =
+        (read(web, "main.js")? + &offline, read(web, "beside.js")? + &offline);
     for ((page, sheets), built) in BESIDE.iter().zip(beside) {
         press.add(&built.wasm_name, built.wasm.clone());
         press.add_text(&format!("{page}.js"), &script(&built.glue, &boot_beside, "hangtrue_web")?);
@@ -121,6 +128,7 @@ fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Press> {
     press.add_page(web, "desk.html", &hangtrue_page::desk::first_screen())?;
     press.add_page(web, "hang.html", &hangtrue_page::hang::first_screen())?;
     press.add_page(web, "index.html", &hangtrue_page::first_screen())?;
+    press.add_worker(web)?;
     Ok(press)
 }
 
@@ -158,7 +166,7 @@ impl Press {
     /// Adds the page by a dealer's rules: the walk's page with the element's module.
     fn add_dealer(&mut self, web: &Path) -> Result<()> {
         let file = |end| format!("{}/{}", embed::FOLDER, embed::script_name().replace(".js", end));
-        let script = embed::short(&read(web, DEALER_SCRIPT)?)
+        let script = embed::short(&(read(web, DEALER_SCRIPT)? + &read(web, OFFLINE_SCRIPT)?))
             .replace("{{glue}}", &format!("./{}", file(".glue.js")))
             .replace("{{wasm}}", &file(".wasm"));
         self.add_text(DEALER_SCRIPT, &script);
@@ -210,6 +218,23 @@ impl Press {
         }
         every_reference_is_there(&html, name, self)?;
         self.files.push(File { name: name.to_owned(), bytes: html.into_bytes() });
+        Ok(())
+    }
+
+    /// Adds the worker that keeps all files added before.
+    fn add_worker(&mut self, web: &Path) -> Result<()> {
+        let mut build = Sha256::new();
+        for file in &self.files {
+            build.update(&file.name);
+            build.update(&file.bytes);
+        }
+        let build: String =
+            build.finalize().iter().take(8).map(|byte| format!("{byte:02x}")).collect();
+        let files: Vec<&str> = self.files.iter().map(|file| file.name.as_str()).collect();
+        let worker = read(web, "worker/worker.js")?
+            .replace("{{build}}", &format!("hangtrue-{build}"))
+            .replace("{{files}}", &files.join(" "));
+        self.files.push(File { name: "worker.js".to_owned(), bytes: worker.into_bytes() });
         Ok(())
     }
 

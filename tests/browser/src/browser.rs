@@ -335,6 +335,17 @@ impl Browser {
         Ok(())
     }
 
+    /// Closes the tab; another takes its place, with nothing open in it.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn in_a_new_tab(&self) -> Result<()> {
+        let new = self.client.new_window(true).await?;
+        self.client.close_window().await?;
+        self.client.switch_to_window(new.handle).await?;
+        Ok(())
+    }
+
     /// Ends the session. Dropping the browser would do it too, less politely.
     pub async fn close(self) {
         let _ = self.client.close().await;

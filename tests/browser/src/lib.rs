@@ -19,5 +19,5 @@ mod suite;
 pub use browser::Browser;
 pub use engine::{Engine, Feature};
 pub use screen::{Media, Screen};
-pub use server::{Server, Site, folder_of_target};
+pub use server::{Server, Site, folder_of_target, root};
 pub use suite::{Scenario, run};

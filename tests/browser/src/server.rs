@@ -291,6 +291,7 @@ pub fn folder_of_target(name: &str) -> Result<PathBuf> {
 }
 
 /// The workspace's folder.
-pub(crate) fn root() -> PathBuf {
+#[must_use]
+pub fn root() -> PathBuf {
     Path::new(env!("CARGO_MANIFEST_DIR")).ancestors().nth(2).map(PathBuf::from).unwrap_or_default()
 }

@@ -11,6 +11,7 @@ mod access;
 mod builder;
 mod desk;
 mod desk_sent;
+mod drafts;
 mod embed;
 mod embed_host;
 mod fits;
@@ -19,6 +20,7 @@ mod harness;
 mod history;
 mod languages;
 mod links;
+mod offline;
 mod orders;
 mod paper;
 mod patch;
@@ -28,6 +30,7 @@ mod semantics;
 mod share;
 mod smoke;
 mod states;
+mod tape;
 mod typing;
 mod walk;
 
@@ -63,6 +66,17 @@ fn main() -> ExitCode {
         scenario!(history::a_change_comes_back_to_the_check),
         scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
         scenario!(links::a_hostile_fragment_stays_text),
+        scenario!(offline::all_of_it_works_without_a_network),
+        scenario!(offline::a_newer_build_waits_for_a_tap),
+        scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),
+        scenario!(offline::the_worker_that_removes_itself),
+        scenario!(drafts::a_killed_tab_comes_back_as_it_was),
+        scenario!(drafts::several_by_truck_opened_and_deleted),
+        scenario!(drafts::two_tabs_keep_both),
+        scenario!(drafts::storage_that_fails_is_told_once),
+        scenario!(drafts::what_the_browser_threw_away_is_kept_again),
+        scenario!(tape::dragged_and_stepped),
+        scenario!(tape::the_phone_stays_awake_and_trembles),
         scenario!(desk::a_phoned_in_order_by_keyboard_alone),
         scenario!(desk::the_walk_knows_the_way),
         scenario!(desk_sent::a_mail_beside_the_call_names_what_was_misheard),

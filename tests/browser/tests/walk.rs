@@ -37,7 +37,7 @@ pub(crate) async fn to_the_check(browser: &mut Browser) -> Result<()> {
 }
 
 /// Leaves out every further reading that is offered, up to the check.
-async fn leave_out_the_rest(browser: &mut Browser) -> Result<()> {
+pub(crate) async fn leave_out_the_rest(browser: &mut Browser) -> Result<()> {
     loop {
         browser.until("document.querySelector('main.step-proof, main.step-check')").await?;
         if browser.value("!document.querySelector('main.step-proof')").await? == true {

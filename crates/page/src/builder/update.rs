@@ -14,9 +14,16 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
         Event::Input { name, value } => fill(model, &name, &value),
         Event::Press(code) => return press(model, &code),
         Event::Open(text) => open(model, &text),
-        Event::Focus(_) | Event::Navigate(_) | Event::Settled | Event::Copied(_) => {
-            return Vec::new();
-        }
+        // What only the walk has to do with.
+        Event::Focus(_)
+        | Event::Navigate(_)
+        | Event::Settled
+        | Event::Copied(_)
+        | Event::Slide { .. }
+        | Event::Newer
+        | Event::Loaded(_)
+        | Event::Drafts(_)
+        | Event::Trouble(_) => return Vec::new(),
     }
     judged(model)
 }

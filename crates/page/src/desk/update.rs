@@ -41,7 +41,14 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
             model.copied = Some(worked);
             Vec::new()
         }
-        crate::Event::Navigate(_) | crate::Event::Open(_) => Vec::new(),
+        // The desk has one screen, and nothing on it that slides.
+        crate::Event::Navigate(_)
+        | crate::Event::Open(_)
+        | crate::Event::Slide { .. }
+        | crate::Event::Newer
+        | crate::Event::Loaded(_)
+        | crate::Event::Drafts(_)
+        | crate::Event::Trouble(_) => Vec::new(),
     }
 }
 

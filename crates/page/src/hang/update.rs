@@ -39,7 +39,13 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
             model.copied = Some(worked);
             Vec::new()
         }
-        crate::Event::Focus(_) | crate::Event::Settled => Vec::new(),
+        crate::Event::Focus(_)
+        | crate::Event::Settled
+        | crate::Event::Slide { .. }
+        | crate::Event::Newer
+        | crate::Event::Loaded(_)
+        | crate::Event::Drafts(_)
+        | crate::Event::Trouble(_) => Vec::new(),
     }
 }
 

@@ -4,6 +4,7 @@ mod dealer;
 pub(super) mod desk;
 mod handover;
 pub(super) mod hang;
+mod kept;
 
 use super::{
     Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
@@ -178,6 +179,7 @@ pub(super) static TEXT: Text = Text {
         },
     },
     handover: handover::HANDOVER,
+    kept: kept::KEPT,
     paper: handover::PAPER,
     order: "Order for a roll-up door",
 };

@@ -6,6 +6,7 @@ mod dealer;
 pub(super) mod desk;
 mod handover;
 pub(super) mod hang;
+mod kept;
 
 use super::{
     Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
@@ -185,6 +186,7 @@ pub(super) static TEXT: Text = Text {
         },
     },
     handover: handover::HANDOVER,
+    kept: kept::KEPT,
     paper: handover::PAPER,
     order: "Pedido de puerta enrollable",
 };

@@ -6,6 +6,7 @@ mod dealer;
 pub(super) mod desk;
 mod handover;
 pub(super) mod hang;
+mod kept;
 
 use super::{
     Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
@@ -187,6 +188,7 @@ pub(super) static TEXT: Text = Text {
         },
     },
     handover: handover::HANDOVER,
+    kept: kept::KEPT,
     paper: handover::PAPER,
     order: "Commande de porte à enroulement",
 };

@@ -10,9 +10,11 @@ mod es;
 mod fr;
 mod handover;
 pub mod hang;
+mod kept;
 
 pub use dealer::Dealer;
 pub use handover::{Handover, Paper, Picture, Replace, Voice};
+pub use kept::Kept;
 
 use hangtrue_core::say::Language;
 use hangtrue_core::{Dimension, Spot};
@@ -56,6 +58,8 @@ pub struct Text {
     pub opened: Opened,
     /// The ways out of the page.
     pub handover: Handover,
+    /// What is kept on the device.
+    pub kept: Kept,
     /// The print sheet.
     pub paper: Paper,
     /// The heading of the share sheet.

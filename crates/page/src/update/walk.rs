@@ -1,11 +1,12 @@
 //! From screen to screen.
 
 use super::dealer::after_the_readings;
+use super::drafts;
 use crate::address::{Address, DESK, DESK_PAGE};
 use crate::draft::keep;
 use crate::effect::Effect;
 use crate::field::Field;
-use crate::model::{Environment, Model, confirmation};
+use crate::model::{Model, confirmation};
 use crate::problems::{Problem, problems};
 use crate::step::Step;
 use hangtrue_core::{Entry, Spot};
@@ -22,7 +23,7 @@ pub(super) fn next(model: &mut Model) -> Vec<Effect> {
     if blank || !(problems.is_empty() || answered) {
         model.told = true;
         model.asked = questions;
-        return vec![Effect::Focus("problems".to_owned())];
+        return vec![Effect::Tremble, Effect::Focus("problems".to_owned())];
     }
     if let Some(step) = model.back_to.take() {
         return go(model, step);
@@ -74,7 +75,14 @@ pub(super) fn skip(model: &mut Model) -> Vec<Effect> {
 /// To `step`, as a new entry in the history.
 pub(super) fn go(model: &mut Model, step: Step) -> Vec<Effect> {
     show(model, step);
-    [Effect::Push(model.address()), Effect::Top].into_iter().chain(keep(model)).collect()
+    let awake = step.spots().first().map(|_| Effect::StayAwake);
+    let list = (step == Step::Drafts).then_some(Effect::List);
+    [Effect::Push(model.address()), Effect::Top]
+        .into_iter()
+        .chain(awake)
+        .chain(list)
+        .chain(keep(model))
+        .collect()
 }
 
 fn show(model: &mut Model, step: Step) {
@@ -83,6 +91,7 @@ fn show(model: &mut Model, step: Step) {
     model.asked = Vec::new();
     model.copied = None;
     model.replacing = false;
+    model.deleting = None;
     model.spoken = String::new();
     model.replaces = None;
     model.active = match step {
@@ -155,7 +164,8 @@ pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
     }
     show(model, address.step);
     model.back_to = None;
-    [Effect::Top].into_iter().chain(keep(model)).collect()
+    let list = (model.step == Step::Drafts).then_some(Effect::List);
+    [Effect::Top].into_iter().chain(list).chain(keep(model)).collect()
 }
 
 /// Opens an order that was sent. The draft is not touched.
@@ -172,12 +182,11 @@ pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
 /// Begins again with nothing typed.
 pub(super) fn restart(model: &mut Model) -> Vec<Effect> {
     let unit = model.order.survey.unit;
-    let environment: Environment = model.environment.clone();
-    let (profile, profile_fault) = (model.profile.clone(), model.profile_fault.take());
-    *model = Model { profile, profile_fault, ..Model::new(environment) };
+    *model = drafts::fresh(model);
     model.order.survey.unit = unit;
     show(model, Step::Start);
-    vec![Effect::Forget, Effect::Push(model.address()), Effect::Top]
+    // What was typed stays in the list of drafts.
+    vec![Effect::Fresh, Effect::List, Effect::Push(model.address()), Effect::Top]
 }
 
 /// What the live region says of the field that has the focus.

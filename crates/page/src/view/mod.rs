@@ -3,8 +3,10 @@
 mod check;
 mod dealer;
 mod dimension;
+mod drafts;
 mod frame;
 mod judge;
+mod notices;
 mod opened;
 mod order;
 mod parts;
@@ -64,6 +66,7 @@ pub fn view(model: &Model) -> String {
         Step::Opened => opened::view(scene),
         Step::Scan => qr::view(scene),
         Step::Voice => voice::view(scene),
+        Step::Drafts => drafts::view(scene),
     };
     page(scene, &body).into_string()
 }
@@ -95,7 +98,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
     let step = scene.model.step;
     html! {
         header.top {
-            @if step.back().is_some() || matches!(step, Step::Scan | Step::Voice) {
+            @if step.back().is_some() || matches!(step, Step::Scan | Step::Voice | Step::Drafts) {
                 (parts::quiet("back", scene.text().button.back))
             } @else {
                 span.name { "Hangtrue" }
@@ -110,6 +113,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
                 }
             }
         }
+        (notices::view(scene))
         main #main class={ "step-" (step.slug()) } {
             (body)
         }
@@ -124,7 +128,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
 fn progress(model: &Model) -> Option<(usize, usize)> {
     let asks = usize::from(!model.profile.questions.is_empty());
     let at = match model.step {
-        Step::Start | Step::Opened | Step::Scan | Step::Voice => return None,
+        Step::Start | Step::Opened | Step::Scan | Step::Voice | Step::Drafts => return None,
         Step::Frame => 1,
         Step::Width => 2,
         Step::Height => 3,

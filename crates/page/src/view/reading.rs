@@ -35,7 +35,7 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
                 span.unit aria-hidden="true" { (speaker.language.unit(unit)) }
             }
             p.echo id={ (name) "-echo" } { (echo(scene, read)) }
-            @if active { (aids(scene, read)) }
+            @if active { (aids(scene, field, read)) }
         }
     }
 }
@@ -53,8 +53,29 @@ fn echo(scene: Scene<'_>, read: Option<Length>) -> Markup {
     }
 }
 
+/// The tape as an input: dragged, or stepped by keys, from mark to mark.
+fn slider(scene: Scene<'_>, field: Field, length: Length) -> Markup {
+    let unit = scene.model.order.survey.unit;
+    let speaker = scene.model.speaker();
+    let step = unit.step();
+    html! {
+        div.slider role="slider" tabindex="0" data-tape=(field.name())
+            data-across=(hangtrue_draw::tape_across(unit).nm())
+            data-mark=(step.nm())
+            aria-label={ (scene.text().field.tape) ", " (speaker.place(field.spot)) }
+            aria-valuemin="0" aria-valuemax=(LONGEST.nm().div_euclid(step.nm()))
+            aria-valuenow=(length.nm().div_euclid(step.nm()))
+            aria-valuetext=(speaker.length(length)) {
+            (picture::tape(scene, length))
+        }
+    }
+}
+
+/// The longest reading that the slider is said to reach: a long tape, 10 m.
+const LONGEST: Length = Length::from_mm(10_000);
+
 /// The keys and the tape picture.
-fn aids(scene: Scene<'_>, read: Option<Length>) -> Markup {
+fn aids(scene: Scene<'_>, field: Field, read: Option<Length>) -> Markup {
     let unit = scene.model.order.survey.unit;
     html! {
         div.keys role="group" aria-label=(scene.text().field.keys) {
@@ -68,7 +89,7 @@ fn aids(scene: Scene<'_>, read: Option<Length>) -> Markup {
         @if let Some(length) = read {
             figure.tape {
                 figcaption { (scene.text().field.tape) }
-                (picture::tape(scene, length))
+                (slider(scene, field, length))
             }
         }
     }

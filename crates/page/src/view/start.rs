@@ -2,6 +2,7 @@
 
 use super::{Scene, dealer, parts};
 use crate::address::DESK_PAGE;
+use crate::step::Step;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -25,6 +26,9 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     h2 { (text.caution_heading) }
                     ul { @for item in text.cautions { li { (item) } } }
                 }
+            }
+            @if !scene.model.drafts.is_empty() {
+                p { (parts::to(Step::Drafts, &(scene.text().kept.list)(scene.model.drafts.len()))) }
             }
             p.hint { (text.privacy) }
             p { a href=(DESK_PAGE) { (text.desk) } }

@@ -1,6 +1,6 @@
 //! What the page asks of the browser.
 
-use super::{Browser, DRAFT, LANGUAGE};
+use super::{Browser, LANGUAGE};
 use crate::app::{App, Program};
 use gloo::timers::callback::Timeout;
 use hangtrue_page::{Effect, Event};
@@ -29,16 +29,11 @@ impl Browser {
             }
             Effect::Focus(id) => self.focus(&id),
             Effect::Top => self.top(),
-            Effect::Save(draft) => {
-                if let Some(storage) = self.storage() {
-                    let _ = storage.set_item(DRAFT, &draft);
-                }
-            }
-            Effect::Forget => {
-                if let Some(storage) = self.storage() {
-                    let _ = storage.remove_item(DRAFT);
-                }
-            }
+            Effect::Save(draft) => self.save(app, &draft),
+            Effect::Fresh => self.fresh(),
+            Effect::Forget(id) => self.forget(id),
+            Effect::Load(id) => self.load(app, id),
+            Effect::List => self.list(app),
             Effect::Settle => {
                 let app = Rc::clone(app);
                 let later = Timeout::new(SETTLE_MS, move || app.take(Event::Settled));
@@ -64,6 +59,14 @@ impl Browser {
             Effect::Remember(language) => {
                 if let Some(storage) = self.storage() {
                     let _ = storage.set_item(LANGUAGE, language.key());
+                }
+            }
+            Effect::StayAwake => self.stay_awake(),
+            Effect::Tremble => self.tremble(),
+            Effect::TakeOver => {
+                // Heard by the few lines that look after the worker.
+                if let Ok(event) = web_sys::Event::new("take-over") {
+                    let _ = app.root().dispatch_event(&event);
                 }
             }
         }
@@ -144,7 +147,7 @@ pub(crate) fn then(promise: &Promise, done: &JsValue) {
 }
 
 /// `promise.then(done, failed)`, of which exactly one is called.
-fn settled(promise: &Promise, done: &JsValue, failed: &JsValue) {
+pub(super) fn settled(promise: &Promise, done: &JsValue, failed: &JsValue) {
     let Ok(then) = Reflect::get(promise, &JsValue::from_str("then")) else { return };
     let Some(then) = then.dyn_ref::<js_sys::Function>() else { return };
     let promise: &Object = promise.as_ref();

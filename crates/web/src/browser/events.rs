@@ -2,12 +2,13 @@
 //!
 //! One listener of each kind at the root: the elements below it come and go.
 
+use super::tape;
 use crate::app::{App, Program};
 use gloo::events::{EventListener, EventListenerOptions};
 use hangtrue_page::Event;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, HtmlInputElement};
+use web_sys::{Element, HtmlInputElement, StorageEvent};
 
 /// Listens at the root for as long as the page lives.
 pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
@@ -36,6 +37,7 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
             event.prevent_default();
         }
     });
+    tape::listen(app);
     at(app, root, "submit", |app, event| {
         event.prevent_default();
         if let Some(code) = target(event).and_then(|form| form.get_attribute("data-act")) {
@@ -44,9 +46,15 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
     });
 }
 
-/// Listens for the browser's own Back and Forward.
-pub(crate) fn listen_to_history<P: Program>(app: &Rc<App<P>>) {
+/// Listens for the browser's own Back and Forward, and for a newer build of the page.
+pub(crate) fn listen_to_the_browser<P: Program>(app: &Rc<App<P>>) {
+    at(app, app.root(), "newer", |app, _| app.take(Event::Newer));
     if let Some(window) = web_sys::window() {
+        at(app, &window, "storage", |app, event| {
+            if let Some(event) = event.dyn_ref::<StorageEvent>() {
+                app.browser().elsewhere(app, event);
+            }
+        });
         at(app, &window, "popstate", |app, _| {
             let (fragment, kept) = (app.browser().fragment(), app.browser().kept());
             app.take(match kept {
@@ -78,7 +86,7 @@ fn field(event: &web_sys::Event) -> Option<HtmlInputElement> {
     is_field.unwrap_or_default().then(|| element.unchecked_into())
 }
 
-fn target(event: &web_sys::Event) -> Option<Element> {
+pub(super) fn target(event: &web_sys::Event) -> Option<Element> {
     event.target()?.dyn_into().ok()
 }
 

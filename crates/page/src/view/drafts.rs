@@ -1,0 +1,73 @@
+//! The drafts that this device keeps.
+
+use super::{Scene, parts};
+use crate::draft::Listed;
+use crate::event::Action;
+use maud::{Markup, html};
+
+pub(super) fn view(scene: Scene<'_>) -> Markup {
+    let text = &scene.text().kept;
+    html! {
+        (parts::heading(text.heading))
+        p.lede { (text.lede) }
+        @if scene.model.drafts.is_empty() { p { (text.none) } }
+        ul.drafts {
+            @for draft in &scene.model.drafts {
+                li data-key=(draft.id) {
+                    (told(scene, draft))
+                    @if scene.model.deleting == Some(draft.id) {
+                        div.summary #delete tabindex="-1" {
+                            p { (text.indeed) }
+                            div.buttons {
+                                (parts::button(&Action::DeleteIndeed, text.delete_indeed))
+                                (parts::button(&Action::Spare, text.spare))
+                            }
+                        }
+                    } @else {
+                        (buttons(scene, draft))
+                    }
+                }
+            }
+        }
+        (parts::button(&Action::Restart, text.another))
+    }
+}
+
+fn name<'a>(scene: Scene<'a>, draft: &'a Listed) -> &'a str {
+    match &draft.told {
+        Ok(told) if !told.vehicle.trim().is_empty() => &told.vehicle,
+        _ => scene.text().kept.nameless,
+    }
+}
+
+fn told(scene: Scene<'_>, draft: &Listed) -> Markup {
+    let text = &scene.text().kept;
+    html! {
+        h2 { (name(scene, draft)) }
+        @match &draft.told {
+            Ok(told) => {
+                p.numbers {
+                    @for read in told.read {
+                        span { @if let Some(read) = read { (scene.model.speaker().length(read)) } @else { "–" } } " "
+                    }
+                }
+                @if let Some(day) = told.day { p.hint { (day.text()) } }
+            }
+            Err(why) => { p { ((text.unopened)(*why)) } }
+        }
+    }
+}
+
+fn buttons(scene: Scene<'_>, draft: &Listed) -> Markup {
+    let text = &scene.text().kept;
+    html! {
+        div.buttons {
+            @if draft.told.is_ok() {
+                button type="button" data-act=(Action::OpenDraft(draft.id).code()) {
+                    (text.open) span.visually-hidden { " " (name(scene, draft)) }
+                }
+            }
+            (parts::quiet_about(&Action::Delete(draft.id), text.delete, name(scene, draft)))
+        }
+    }
+}

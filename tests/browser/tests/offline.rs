@@ -1,0 +1,153 @@
+//! Without a network, and between two builds. The server is taken away for real: what a browser
+//! emulates does not reach a worker.
+
+use anyhow::{Context as _, Result, ensure};
+use hangtrue_browser::{Browser, Screen, Site, root};
+use serde_json::json;
+
+use crate::walk::at;
+
+/// The builds that are kept, in a promise.
+const BUILDS: &str = "caches.keys().then(all => all.filter(name => name !== 'hangtrue-others'))";
+
+/// Waits until the worker keeps a whole build and answers for this page.
+async fn is_kept(browser: &Browser) -> Result<()> {
+    browser.find("#app[data-ready]").await?;
+    browser.until("navigator.serviceWorker.controller?.state === 'activated'").await?;
+    Ok(())
+}
+
+/// A script that may wait, for the value it resolves to.
+async fn awaited(browser: &Browser, script: &str) -> Result<serde_json::Value> {
+    browser.run(&format!("return (async () => {{ {script} }})()"), Vec::new()).await
+}
+
+/// A reload from within the page: one from outside is refused without a network.
+async fn reload(browser: &Browser) -> Result<()> {
+    browser.run("window.old = true; setTimeout(() => location.reload())", Vec::new()).await?;
+    browser.until("!window.old && document.querySelector('#app[data-ready]') !== null").await?;
+    Ok(())
+}
+
+/// The site with another worker in the place of its own, at the same address.
+fn put_in_place(browser: &mut Browser, worker: &str) -> Result<()> {
+    browser.server.replace(Site::dist()?.text("/worker.js", worker))?;
+    Ok(())
+}
+
+fn worker_as_built() -> Result<String> {
+    let path = root().join("dist/worker.js");
+    std::fs::read_to_string(&path).with_context(|| format!("cannot read {}", path.display()))
+}
+
+/// The worker as another build has it.
+fn worker_of_next_build() -> Result<String> {
+    let next = worker_as_built()?.replacen("\"hangtrue-", "\"hangtrue-next-", 1);
+    ensure!(next != worker_as_built()?, "the worker does not say its build");
+    Ok(next)
+}
+
+pub(crate) async fn all_of_it_works_without_a_network(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/").await?;
+    is_kept(browser).await?;
+    browser.server.stop();
+    reload(browser).await?;
+    browser.tap("button[type=submit]").await?;
+    at(browser, "frame").await?;
+    browser.tap("input[name=prepared][value=yes]").await?;
+    browser.tap("button[type=submit]").await?;
+    for (field, text) in crate::walk::READINGS {
+        let step = field.split('.').next().unwrap_or_default();
+        at(browser, step).await?;
+        ensure!(browser.value("document.querySelectorAll('main svg').length > 0").await? == true);
+        browser.tap(&format!("[id='{field}']")).await?;
+        browser.type_keys(text).await?;
+        browser.tap("button[type=submit]").await?;
+    }
+    crate::walk::leave_out_the_rest(browser).await?;
+    browser.tap("button[type=submit]").await?;
+    at(browser, "send").await?;
+    let link = browser.value("document.querySelector('a.url').href").await?;
+    browser.shoot("offline-order-phone").await?;
+    browser.run("location.hash = '#/scan'", Vec::new()).await?;
+    at(browser, "scan").await?;
+    browser.find("main svg path").await?;
+    // The link, as the dealer opens it: another page load, still without a network.
+    browser
+        .run(
+            "const to = arguments[0].replace('#', '?sent#'); setTimeout(() => { location.href = to })",
+            vec![link],
+        )
+        .await?;
+    browser
+        .until("location.search === '?sent' && document.querySelector('#app[data-ready]') !== null")
+        .await?;
+    at(browser, "opened").await?;
+    browser.run("setTimeout(() => { location.href = 'desk.html' })", Vec::new()).await?;
+    browser.until("location.pathname.endsWith('desk.html') && document.querySelector('#app[data-ready]') !== null").await?;
+    Ok(())
+}
+
+pub(crate) async fn a_newer_build_waits_for_a_tap(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/#/width").await?;
+    is_kept(browser).await?;
+    browser.tap("[id='width.middle']").await?;
+    browser.type_keys("92 3/1").await?;
+    put_in_place(browser, &worker_of_next_build()?)?;
+    awaited(browser, "(await navigator.serviceWorker.ready).update()").await?;
+    browser.find(".notice [data-act=take-over]").await?;
+    browser.shoot("newer-phone").await?;
+    let kept = awaited(browser, &format!("return {BUILDS}")).await?;
+    ensure!(kept.as_array().is_some_and(|kept| kept.len() == 2), "{kept}");
+    // Nothing has changed, and typing goes on.
+    browser.type_keys("6").await?;
+    browser.run("window.old = true", Vec::new()).await?;
+    browser.tap("[data-act=take-over]").await?;
+    browser.until("!window.old && document.querySelector('#app[data-ready]') !== null").await?;
+    at(browser, "width").await?;
+    ensure!(browser.value("document.getElementById('width.middle').value").await? == "92 3/16");
+    let kept = browser.until(&format!("{BUILDS}.then(kept => kept.length === 1 && kept)")).await?;
+    ensure!(kept[0].as_str().is_some_and(|name| name.starts_with("hangtrue-next-")), "{kept}");
+    ensure!(browser.value("document.querySelector('.notice')").await? == json!(null));
+    Ok(())
+}
+
+pub(crate) async fn a_build_that_is_not_whole_leaves_the_old_one(
+    browser: &mut Browser,
+) -> Result<()> {
+    browser.open(Screen::PHONE, "/").await?;
+    is_kept(browser).await?;
+    let broken = worker_of_next_build()?.replacen("FILES = \"", "FILES = \"gone.js ", 1);
+    put_in_place(browser, &broken)?;
+    let refused = "const known = await navigator.serviceWorker.ready;
+        await known.update().catch(() => null);
+        const worker = known.installing;
+        if (worker) await new Promise((done) => {
+            const seen = () => worker.state === 'redundant' && done();
+            worker.addEventListener('statechange', seen); seen();
+        });
+        return [known.waiting === null, await BUILDS]";
+    let after = awaited(browser, &refused.replace("BUILDS", BUILDS)).await?;
+    ensure!(after[0] == true && after[1].as_array().is_some_and(|kept| kept.len() == 1), "{after}");
+    ensure!(!after[1][0].as_str().unwrap_or_default().contains("next"), "{after}");
+    browser.take_console().await?;
+    browser.server.stop();
+    reload(browser).await?;
+    ensure!(browser.value("document.querySelector('.notice')").await? == json!(null));
+    Ok(())
+}
+
+pub(crate) async fn the_worker_that_removes_itself(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/").await?;
+    is_kept(browser).await?;
+    let path = root().join("web/worker/retire.js");
+    let retire = std::fs::read_to_string(&path)?;
+    put_in_place(browser, &retire)?;
+    browser
+        .run("window.old = true; navigator.serviceWorker.ready.then(r => r.update())", Vec::new())
+        .await?;
+    // The page comes again, from the network; it then registers what the host has: the same.
+    browser.until("!window.old && document.querySelector('#app[data-ready]') !== null").await?;
+    browser.until("caches.keys().then(kept => kept.length === 0)").await?;
+    Ok(())
+}
