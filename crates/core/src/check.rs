@@ -6,7 +6,7 @@ use crate::judge::{self, Judgement, judge};
 use crate::order::{Numbers, Order};
 use crate::profile::Profile;
 use crate::rules::{self, Context};
-use crate::say::{AnswerSays, Hint, Message};
+use crate::say::{AnswerSays, Hint, JudgeSays, Message};
 use crate::short::sort;
 use crate::survey::Survey;
 
@@ -136,7 +136,14 @@ fn told_by_a_limit(judged: &Finding, ruled: &mut [Finding]) -> bool {
             && finding.spots.first() == suspect
     };
     let Some(finding) = ruled.iter_mut().find(same) else { return false };
-    let new = judged.hints.iter().filter(|hint| !finding.hints.contains(hint)).cloned();
+    // The judge's own "read it again" is the same advice in other data.
+    let told = |hint: &Message| match hint {
+        Message::Judge(JudgeSays::ReadAgain { spots }) => {
+            matches!(spots.as_slice(), [spot] if finding.hints.contains(&Hint::ReadAgain(*spot).into()))
+        }
+        hint => finding.hints.contains(hint),
+    };
+    let new = judged.hints.iter().filter(|hint| !told(hint)).cloned();
     let hints: Vec<Message> = new.chain(finding.hints.iter().cloned()).collect();
     finding.hints = hints;
     true
@@ -155,6 +162,7 @@ fn told_better(finding: &Finding, judged: &[Finding]) -> bool {
 mod tests {
     use super::*;
     use crate::rules::testing::survey;
+    use crate::say::Speaker;
     use crate::{Dimension, Length, Spot, Unit};
 
     #[test]
@@ -214,6 +222,40 @@ mod tests {
             }
             assert_eq!(check(&survey, &Profile::default()).verdict, Verdict::Clear);
         }
+    }
+
+    /// A height that few openings have, and that the tapes beside it do not bear out: the
+    /// limit's finding carries the judge's advice, and says nothing twice.
+    #[test]
+    fn no_finding_gives_the_same_advice_twice() {
+        let mut both = 0;
+        for inches in 40..140 {
+            let mut survey = Survey::new(Unit::Inch);
+            survey.prepared = true;
+            for (spot, text) in [
+                (Spot::WidthMiddle, "92 3/16".to_owned()),
+                (Spot::HeightCenter, inches.to_string()),
+                (Spot::HeaderCenter, "9 1/2".to_owned()),
+                (Spot::BowFirst, "1 1/4".to_owned()),
+                (Spot::DiagonalRising, "137 1/16".to_owned()),
+                (Spot::LoopSillToBow, "109 3/4".to_owned()),
+            ] {
+                survey.add(spot, &text);
+            }
+            for finding in check(&survey, &Profile::default()).findings {
+                let mut said: Vec<String> =
+                    finding.hints.iter().map(|hint| Speaker::default().say(hint)).collect();
+                both += usize::from(
+                    finding.rule.starts_with("unusual")
+                        && finding.hints.iter().any(|hint| matches!(hint, Message::Judge(_))),
+                );
+                let count = said.len();
+                said.sort();
+                said.dedup();
+                assert_eq!(said.len(), count, "{inches} in, {}: {said:?}", finding.rule);
+            }
+        }
+        assert!(both > 0, "no survey here has both");
     }
 
     #[test]

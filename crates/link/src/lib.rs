@@ -24,6 +24,8 @@ pub mod json;
 pub mod qr;
 pub mod record;
 pub mod say;
+#[cfg(feature = "scan")]
+pub mod scan;
 pub mod share;
 mod url;
 mod v1;

@@ -43,6 +43,15 @@ pub enum Effect {
         /// The link.
         url: String,
     },
+    /// Hand this text over as a file.
+    Download {
+        /// The file's name.
+        name: String,
+        /// Its media type.
+        media: &'static str,
+        /// What is in it.
+        text: String,
+    },
     /// Open this address beside the page.
     Open(String),
     /// Print the page.

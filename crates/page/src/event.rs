@@ -23,6 +23,13 @@ pub enum Event {
     Navigate(String),
     /// A link's payload, or a text that holds one, is to be opened.
     Open(String),
+    /// A file was chosen or dropped: its name and what is in it.
+    File {
+        /// Its name.
+        name: String,
+        /// What is in it; none where it is too large or no text.
+        text: Option<String>,
+    },
     /// The person has stopped typing for a moment.
     Settled,
     /// The text is on the clipboard, or could not be put there.
@@ -115,6 +122,8 @@ pub enum Action {
     Replace,
     /// The answer to that: no, the draft stays.
     Keep,
+    /// Save the order as a file: the line and the link, which opens here again.
+    SaveFile,
     /// Begin again with nothing.
     Restart,
     /// Speak this language.
@@ -161,6 +170,7 @@ impl Action {
             Self::Adopt => "adopt".into(),
             Self::Replace => "replace".into(),
             Self::Keep => "keep".into(),
+            Self::SaveFile => "save-file".into(),
             Self::Restart => "restart".into(),
             Self::Speak(language) => ["speak:", language.key()].concat(),
             Self::TakeOver => "take-over".into(),
@@ -202,6 +212,7 @@ impl Action {
             "adopt" => Self::Adopt,
             "replace" => Self::Replace,
             "keep" => Self::Keep,
+            "save-file" => Self::SaveFile,
             "restart" => Self::Restart,
             "speak" => Self::Speak(Language::from_key(rest)?),
             "take-over" => Self::TakeOver,
@@ -266,6 +277,7 @@ mod tests {
             Action::Adopt,
             Action::Replace,
             Action::Keep,
+            Action::SaveFile,
             Action::Restart,
             Action::TakeOver,
             Action::Noted,

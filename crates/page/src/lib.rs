@@ -11,6 +11,7 @@ pub mod draft;
 pub mod effect;
 pub mod event;
 pub mod field;
+pub mod file;
 pub mod guest;
 pub mod hang;
 mod language;

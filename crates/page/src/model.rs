@@ -25,8 +25,18 @@ pub struct Environment {
     pub language: Language,
 }
 
+/// Why what was sent is no order.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Unopened {
+    /// A link that is damaged.
+    Link(LinkError),
+    /// A file without a link in it. Other files are opened at the counter desk: what reads
+    /// them weighs some 20 KB gzip.
+    File,
+}
+
 /// An order that was sent, as far as it could be read.
-pub type Opened = Result<Order, LinkError>;
+pub type Opened = Result<Order, Unopened>;
 
 /// Everything the screen shows, and nothing else.
 #[derive(Clone, Debug, Default, PartialEq)]

@@ -30,6 +30,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
         Event::Press(code) => Action::from_code(&code).map_or_else(Vec::new, |a| act(model, a)),
         Event::Navigate(fragment) => walk::navigate(model, &fragment),
         Event::Open(text) => walk::open(model, &text),
+        Event::File { text, .. } => walk::file(model, text.as_deref()),
         Event::Settled => {
             model.spoken = walk::spoken(model);
             Vec::new()
@@ -130,9 +131,9 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Share => handover::share(model),
         Action::Print => vec![Effect::Print],
         Action::Adopt => handover::adopt(model),
+        Action::SaveFile => handover::save(model),
         Action::Replace => handover::replace(model),
         Action::Keep => handover::keep(model),
-        Action::Restart => walk::restart(model),
         Action::Speak(language) => speak(model, language),
         Action::TakeOver => keep(model).into_iter().chain([Effect::TakeOver]).collect(),
         Action::Noted => drafts::noted(model),
@@ -141,6 +142,7 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Delete(id) => drafts::delete(model, id),
         Action::DeleteIndeed => drafts::delete_indeed(model),
         Action::Spare => drafts::spare(model),
+        Action::Restart => walk::restart(model),
     }
 }
 

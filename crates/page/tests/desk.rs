@@ -7,7 +7,11 @@ use hangtrue_page::text::desk::Desk;
 use hangtrue_page::{Effect as PageEffect, Environment, Event as PageEvent};
 
 fn model() -> Model {
-    boot(Environment { base: "https://dealer.example/door/".into(), ..Default::default() }).0
+    boot(
+        Environment { base: "https://dealer.example/door/desk.html".into(), ..Default::default() },
+        "",
+    )
+    .0
 }
 
 fn type_in(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
@@ -44,7 +48,7 @@ const SOUND: [&str; 4] = ["92 3/16", "101 1/2", "9 1/2", "1 1/4"];
 
 #[test]
 fn the_first_field_has_the_focus_and_enter_goes_through_all_four() {
-    let (mut model, effects) = boot(Environment::default());
+    let (mut model, effects) = boot(Environment::default(), "");
     assert_eq!(effects, [Effect::focus("width.middle")]);
     for (field, text) in FIELDS.into_iter().zip(SOUND) {
         focus(&mut model, &field.name());

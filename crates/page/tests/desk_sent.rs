@@ -13,7 +13,7 @@ const BASE: &str = "https://dealer.example/door/";
 const SOUND: [&str; 4] = ["92 3/16", "101 1/2", "9 1/2", "1 1/4"];
 
 fn model() -> Model {
-    boot(Environment { base: BASE.into(), ..Default::default() }).0
+    boot(Environment { base: [BASE, "desk.html"].concat(), ..Default::default() }, "").0
 }
 
 fn type_in(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {

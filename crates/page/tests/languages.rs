@@ -246,7 +246,7 @@ fn the_desk_says_the_same_in_every_language() {
     for language in OTHERS {
         let make = |language| {
             let environment = Environment { language, ..Environment::default() };
-            desk::boot(environment).0
+            desk::boot(environment, "").0
         };
         let (mut english, mut other) = (make(Language::English), make(language));
         for event in [

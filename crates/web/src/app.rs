@@ -25,6 +25,12 @@ pub(crate) trait Program: Sized + 'static {
     fn update(model: &mut Self::Model, event: Self::Event) -> Vec<Self::Effect>;
     /// What the state looks like.
     fn view(model: &Self::Model) -> String;
+    /// The page is shown: what it hears beyond what every page hears.
+    fn begun(_app: &Rc<App<Self>>) {}
+    /// Takes in a file that was chosen.
+    fn file(app: &Rc<App<Self>>, file: &web_sys::File) {
+        crate::browser::read(app, file);
+    }
     /// Carries out one effect.
     fn carry_out(app: &Rc<App<Self>>, effect: Self::Effect);
 }
@@ -51,6 +57,7 @@ pub(crate) fn start_with<P: Program>(boot: impl FnOnce(&Browser) -> (P::Model, V
     let app = App::<P>::begin(root, browser, model);
     app.carry_out(effects);
     listen_to_the_browser(&app);
+    P::begun(&app);
     // What was drawn before any script had run can now be used.
     let _ = app.root.set_attribute("data-ready", "");
 }

@@ -4,16 +4,15 @@
 mod drafts;
 mod effects;
 mod events;
+mod files;
 mod phone;
 mod tape;
 
-#[cfg(feature = "builder")]
-pub(crate) use effects::then;
-#[cfg(any(feature = "embed", feature = "builder"))]
-pub(crate) use events::at;
+pub(crate) use effects::settled;
 #[cfg(feature = "embed")]
 pub(crate) use events::nearest;
-pub(crate) use events::{listen, listen_to_the_browser};
+pub(crate) use events::{at, listen, listen_to_the_browser};
+pub(crate) use files::read;
 
 use gloo::timers::callback::Timeout;
 use hangtrue_page::Environment;

@@ -1,15 +1,13 @@
 //! The page on which a dealer's profile is filled in.
 
 use crate::app::{App, Program};
-use crate::browser::{Browser, at, then};
+use crate::browser::Browser;
 use hangtrue_page::builder::{Effect, Given, Model, update, view};
 use hangtrue_page::{Environment, Event};
 use js_sys::Reflect;
 use std::rc::Rc;
-use wasm_bindgen::closure::Closure;
+use wasm_bindgen::JsValue;
 use wasm_bindgen::prelude::wasm_bindgen;
-use wasm_bindgen::{JsCast, JsValue};
-use web_sys::HtmlInputElement;
 
 /// The builder.
 struct Builder;
@@ -52,25 +50,7 @@ pub fn build(schema: String, snippet: String) {
     let Some(root) = browser.element("app") else { return };
     let model = Model::new(browser.environment(), &Given { schema, snippet });
     let app = App::<Builder>::begin(root, browser, model);
-    at(&app, app.root(), "change", |app, event| {
-        let file = event.target().and_then(|target| target.dyn_into::<HtmlInputElement>().ok());
-        if let Some(file) = file.filter(|input| input.type_() == "file") {
-            open(app, &file);
-        }
-    });
     let _ = app.root().set_attribute("data-ready", "");
-}
-
-/// Reads the file that was chosen.
-fn open(app: &Rc<App<Builder>>, input: &HtmlInputElement) {
-    let Some(file) = input.files().and_then(|files| files.get(0)) else { return };
-    let app = Rc::clone(app);
-    let read = Closure::once_into_js(move |text: JsValue| {
-        app.take(Event::Open(text.as_string().unwrap_or_default()));
-    });
-    then(&file.text(), &read);
-    // The same file, chosen again, is to be read again.
-    input.set_value("");
 }
 
 /// Lets the survey beside the form go by `profile`.

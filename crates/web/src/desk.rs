@@ -2,9 +2,15 @@
 
 use crate::app::{App, Program};
 use crate::browser::Browser;
+use crate::browser::{at, read};
 use hangtrue_page::Environment;
 use hangtrue_page::desk::{Effect, Event, Model, boot, update, view};
 use std::rc::Rc;
+use wasm_bindgen::JsCast;
+use web_sys::{ClipboardEvent, DataTransfer, DragEvent, File};
+
+mod camera;
+mod picture;
 
 /// The desk that receives orders.
 pub(crate) struct Desk;
@@ -15,7 +21,7 @@ impl Program for Desk {
     type Effect = Effect;
 
     fn boot(browser: &Browser) -> (Model, Vec<Effect>) {
-        boot(browser.environment())
+        boot(browser.environment(), &browser.href())
     }
 
     fn environment(model: &mut Model) -> &mut Environment {
@@ -33,6 +39,40 @@ impl Program for Desk {
     fn carry_out(app: &Rc<App<Self>>, effect: Effect) {
         match effect {
             Effect::Page(effect) => app.browser().carry_out(app, effect),
+            Effect::Look(video) => camera::look(app, video),
+            Effect::LookAway => camera::look_away(),
         }
+    }
+
+    fn file(app: &Rc<App<Self>>, file: &File) {
+        if file.type_().starts_with("image/") {
+            picture::open(app, file);
+        } else {
+            read(app, file);
+        }
+    }
+
+    /// Files may be dropped anywhere, and pasted: a picture of the screen is a file.
+    fn begun(app: &Rc<App<Self>>) {
+        let Some(window) = web_sys::window() else { return };
+        // Without it the browser would leave the page and show the file.
+        at(app, &window, "dragover", |_, event| event.prevent_default());
+        at(app, &window, "drop", |app, event| {
+            event.prevent_default();
+            let dropped = event.dyn_ref::<DragEvent>().and_then(DragEvent::data_transfer);
+            take(app, dropped.as_ref());
+        });
+        at(app, &window, "paste", |app, event| {
+            let pasted = event.dyn_ref::<ClipboardEvent>().and_then(ClipboardEvent::clipboard_data);
+            take(app, pasted.as_ref());
+        });
+    }
+}
+
+/// The files of a drop or of the clipboard.
+fn take(app: &Rc<App<Desk>>, from: Option<&DataTransfer>) {
+    let Some(files) = from.and_then(DataTransfer::files) else { return };
+    for file in (0..files.length()).filter_map(|at| files.get(at)) {
+        Desk::file(app, &file);
     }
 }

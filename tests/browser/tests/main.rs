@@ -10,6 +10,7 @@ use hangtrue_browser::scenario;
 mod access;
 mod builder;
 mod desk;
+mod desk_files;
 mod desk_sent;
 mod drafts;
 mod embed;
@@ -83,6 +84,10 @@ fn main() -> ExitCode {
         scenario!(desk_sent::thirty_characters_and_a_damaged_link),
         scenario!(desk_sent::the_six_characters_name_the_number),
         scenario!(desk_sent::two_orders_for_one_truck),
+        scenario!(desk_files::an_order_is_saved_and_opened_again_whole),
+        scenario!(desk_files::files_are_dropped_anywhere),
+        scenario!(desk_files::a_code_in_a_picture),
+        scenario!(desk_files::the_walk_saves_and_opens_a_file),
         scenario!(embed::a_page_gets_an_order_and_nothing_else_happens),
         scenario!(embed::nothing_is_loaded_until_it_is_near),
         scenario!(embed::two_on_a_page_are_two),

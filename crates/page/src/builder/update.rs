@@ -14,6 +14,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
         Event::Input { name, value } => fill(model, &name, &value),
         Event::Press(code) => return press(model, &code),
         Event::Open(text) => open(model, &text),
+        Event::File { text, .. } => open(model, &text.unwrap_or_default()),
         // What only the walk has to do with.
         Event::Focus(_)
         | Event::Navigate(_)

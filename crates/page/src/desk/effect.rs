@@ -5,6 +5,12 @@
 pub enum Effect {
     /// What the walk asks for too.
     Page(crate::Effect),
+    /// Look for a code with the camera, in the `video` of this id; what becomes of it is
+    /// an [`Event::Camera`](super::Event::Camera), and what it finds an
+    /// [`Event::Picture`](super::Event::Picture).
+    Look(&'static str),
+    /// Let go of the camera.
+    LookAway,
 }
 
 impl Effect {

@@ -1,12 +1,38 @@
 //! What happens at the desk, in its own terms.
 
 use crate::field::Field;
+use crate::file::Format;
 
 /// One thing that happened.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Event {
     /// What happens on the walk too.
     Page(crate::Event),
+    /// A picture was opened.
+    Picture {
+        /// Its file's name; empty for one of the camera.
+        name: String,
+        /// The texts of the codes in it; none where it is no picture that is read here.
+        codes: Option<Vec<String>>,
+    },
+    /// What became of the camera.
+    Camera(Camera),
+}
+
+/// What the camera does.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Camera {
+    /// Nothing.
+    #[default]
+    Off,
+    /// The browser asks whether it may be used.
+    Asked,
+    /// It looks for a code.
+    On,
+    /// It may not be used.
+    Refused,
+    /// There is none, or another program has it.
+    Missing,
 }
 
 impl From<crate::Event> for Event {
@@ -32,6 +58,14 @@ pub enum Action {
     Close(usize),
     /// Print this one of the opened orders.
     Print(usize),
+    /// Save this one of the opened orders as a file.
+    Save(usize, Format),
+    /// Make an order of what was phoned in.
+    Keep,
+    /// Look for a code with the camera.
+    Look,
+    /// No more.
+    LookAway,
 }
 
 impl Action {
@@ -46,6 +80,10 @@ impl Action {
             Self::Open => "open".into(),
             Self::Close(at) => ["close:", &at.to_string()].concat(),
             Self::Print(at) => ["print:", &at.to_string()].concat(),
+            Self::Save(at, format) => ["save:", &at.to_string(), ":", format.key()].concat(),
+            Self::Keep => "keep".into(),
+            Self::Look => "look".into(),
+            Self::LookAway => "look-away".into(),
         }
     }
 
@@ -64,6 +102,13 @@ impl Action {
             "open" => Self::Open,
             "close" => Self::Close(rest.parse().ok()?),
             "print" => Self::Print(rest.parse().ok()?),
+            "save" => {
+                let (at, format) = rest.split_once(':')?;
+                Self::Save(at.parse().ok()?, Format::from_key(format)?)
+            }
+            "keep" => Self::Keep,
+            "look" => Self::Look,
+            "look-away" => Self::LookAway,
             _ => return None,
         })
     }
@@ -85,6 +130,10 @@ mod tests {
             Action::Open,
             Action::Close(1),
             Action::Print(0),
+            Action::Save(1, Format::Json),
+            Action::Keep,
+            Action::Look,
+            Action::LookAway,
         ];
         for action in all {
             assert_eq!(Action::from_code(&action.code()), Some(action));

@@ -13,7 +13,7 @@ mod update;
 mod view;
 
 pub use effect::Effect;
-pub use event::{Action, Event};
+pub use event::{Action, Camera, Event};
 pub use model::Model;
 pub use phone::{FIELDS, Phone, main_spot};
 pub use sent::{Sent, Trouble};
@@ -25,13 +25,22 @@ use crate::model::Environment;
 use hangtrue_core::Dimension;
 use hangtrue_core::say::Language;
 
-/// The desk to begin with, with the first field ready to be typed in.
+/// The desk to begin with: an order whose link was opened here, or the first field ready
+/// to be typed in. `environment` holds the address of the desk itself.
 #[must_use]
-pub fn boot(environment: Environment) -> (Model, Vec<Effect>) {
-    let first = Field::first(main_spot(Dimension::Width)).name();
-    let model = Model::new(environment);
+pub fn boot(mut environment: Environment, href: &str) -> (Model, Vec<Effect>) {
+    // Links of orders lead to the walk, which stands in the same folder.
+    let folder = environment.base.rfind('/').map_or(0, |at| at.saturating_add(1));
+    environment.base.truncate(folder);
+    let mut model = Model::new(environment);
     // The document comes in English.
     let speak = (model.environment.language != Language::English).then(|| model.speak());
+    let behind = href.split_once('#').map_or("", |(_, behind)| behind);
+    if !behind.is_empty() {
+        let effects = update(&mut model, Event::Page(crate::Event::Open(behind.to_owned())));
+        return (model, speak.into_iter().chain(effects).collect());
+    }
+    let first = Field::first(main_spot(Dimension::Width)).name();
     (model, speak.into_iter().chain([Effect::focus(first)]).collect())
 }
 

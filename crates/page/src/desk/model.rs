@@ -2,6 +2,7 @@
 
 use super::ask::Ask;
 use super::effect::Effect;
+use super::event::Camera;
 use super::phone::Phone;
 use super::sent::{Sent, Trouble};
 use crate::language::title;
@@ -28,6 +29,8 @@ pub struct Model {
     pub paste: String,
     /// Why the last text that was to be opened gave no order.
     pub trouble: Option<Trouble>,
+    /// What the camera does.
+    pub camera: Camera,
     /// Orders that were sent, at most [`MOST_SENT`].
     pub sent: Vec<Sent>,
     /// Which of them goes onto paper.

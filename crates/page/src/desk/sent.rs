@@ -31,6 +31,21 @@ impl Sent {
         Self { name: String::new(), order, judged: true, corrected: Vec::new() }
     }
 
+    /// What was phoned in, as an order.
+    #[must_use]
+    pub fn phoned(order: Order) -> Self {
+        Self::new(order)
+    }
+
+    /// With the name of the file it came in, where its sender did not name it.
+    #[must_use]
+    pub fn named(mut self, file: &str) -> Self {
+        if self.name.is_empty() {
+            file.clone_into(&mut self.name);
+        }
+        self
+    }
+
     /// The order as the walk's page shows one.
     #[must_use]
     pub fn page(&self, environment: &Environment, profile: &Profile) -> Page {
@@ -60,6 +75,10 @@ pub enum Trouble {
     Table(csv::Fault),
     /// Nothing that is read here.
     Nothing,
+    /// A file that is neither a text nor a picture, or far too large.
+    NoText,
+    /// A picture without a code that can be read.
+    NoCode,
     /// More bytes than are read.
     TooLong {
         /// How many are read.

@@ -1,19 +1,30 @@
 //! `update`: what an event makes of the desk, and what it asks of the browser.
 
 use super::effect::Effect;
-use super::event::{Action, Event};
+use super::event::{Action, Camera, Event};
 use super::model::{MOST_SENT, Model};
 use super::phone::Phone;
 use super::sent::{self, Sent, Trouble};
 use crate::event::Action as Walk;
 use crate::field::Field;
+use crate::file::{self, Format};
 use crate::text::desk::Desk;
+use hangtrue_core::order::Order;
+use hangtrue_core::say::Speaker;
 use hangtrue_core::{Survey, Unit};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
     match event {
         Event::Page(event) => page(model, event),
+        Event::Picture { name, codes } => {
+            model.camera = Camera::Off;
+            picture(model, &name, codes)
+        }
+        Event::Camera(camera) => {
+            model.camera = camera;
+            Vec::new()
+        }
     }
 }
 
@@ -41,9 +52,13 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
             model.copied = Some(worked);
             Vec::new()
         }
+        crate::Event::Open(text) => open_or_say(model, "", &text),
+        crate::Event::File { name, text } => match text {
+            Some(text) => open_or_say(model, &name, &text),
+            None => say(model, Trouble::NoText),
+        },
         // The desk has one screen, and nothing on it that slides.
         crate::Event::Navigate(_)
-        | crate::Event::Open(_)
         | crate::Event::Slide { .. }
         | crate::Event::Newer
         | crate::Event::Loaded(_)
@@ -93,10 +108,7 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Fresh => fresh(model),
         Action::Open => match sent::open(&model.paste) {
             Ok(order) => opened(model, order),
-            Err(trouble) => {
-                model.trouble = Some(trouble);
-                vec![Effect::focus("paste")]
-            }
+            Err(trouble) => say(model, trouble),
         },
         Action::Close(at) => {
             if at < model.sent.len() {
@@ -109,7 +121,66 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
             model.printed = at;
             vec![Effect::Page(crate::Effect::Print)]
         }
+        Action::Save(at, format) => save(model, at, format),
+        Action::Keep => keep(model),
+        Action::Look => {
+            model.camera = Camera::Asked;
+            model.trouble = None;
+            vec![Effect::Look(CAMERA)]
+        }
+        Action::LookAway => {
+            model.camera = Camera::Off;
+            vec![Effect::LookAway, Effect::focus("paste")]
+        }
     }
+}
+
+/// The picture of the camera, by its id.
+pub(super) const CAMERA: &str = "camera";
+
+/// Opens the order in `text`, which came in the file of that name or in none.
+fn open_or_say(model: &mut Model, name: &str, text: &str) -> Vec<Effect> {
+    match sent::open(text) {
+        Ok(order) => opened(model, order.named(name)),
+        Err(trouble) => say(model, trouble),
+    }
+}
+
+fn say(model: &mut Model, trouble: Trouble) -> Vec<Effect> {
+    model.trouble = Some(trouble);
+    vec![Effect::focus("paste")]
+}
+
+/// Opens every order whose code is in the picture.
+fn picture(model: &mut Model, name: &str, codes: Option<Vec<String>>) -> Vec<Effect> {
+    let Some(codes) = codes else { return say(model, Trouble::NoText) };
+    if codes.is_empty() {
+        return say(model, Trouble::NoCode);
+    }
+    codes.iter().flat_map(|code| open_or_say(model, name, code)).collect()
+}
+
+/// Saves an opened order as a file.
+fn save(model: &Model, at: usize, format: Format) -> Vec<Effect> {
+    let Some(sent) = model.sent.get(at) else { return Vec::new() };
+    let report = sent.report(&model.profile);
+    let speaker = Speaker { unit: sent.order.survey.unit, ..model.speaker() };
+    let order = (&sent.order, &report);
+    let effect = file::download(format, &sent.name, order, &model.environment.base, speaker);
+    vec![Effect::Page(effect)]
+}
+
+/// Makes an order of what was phoned in, to be kept, printed and sent like any other.
+fn keep(model: &mut Model) -> Vec<Effect> {
+    let report = model.phone.report(&model.profile);
+    let order = Order {
+        survey: model.phone.survey.clone(),
+        claimed: report.verdict,
+        language: model.speaker().language.key().to_owned(),
+        date: model.environment.today,
+        ..Order::default()
+    };
+    opened(model, Sent::phoned(order))
 }
 
 /// Something was typed or pasted where orders are opened. What is an order beyond doubt

@@ -40,6 +40,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
             Vec::new()
         }
         crate::Event::Focus(_)
+        | crate::Event::File { .. }
         | crate::Event::Settled
         | crate::Event::Slide { .. }
         | crate::Event::Newer

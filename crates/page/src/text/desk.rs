@@ -60,6 +60,8 @@ pub struct Phone {
     pub unread: &'static str,
     /// What Enter does.
     pub next: &'static str,
+    /// Make an order of what was said, to print, save or send.
+    pub keep: &'static str,
     /// Another call.
     pub fresh: &'static str,
     /// Heading over the question.
@@ -116,6 +118,24 @@ pub struct Sent {
     pub paste_hint: &'static str,
     /// Open what is in the box.
     pub open: &'static str,
+    /// Choose a file.
+    pub choose: &'static str,
+    /// Look for a code with the camera.
+    pub look: &'static str,
+    /// No more.
+    pub look_away: &'static str,
+    /// While the browser asks whether the camera may be used.
+    pub asked: &'static str,
+    /// While the camera looks for a code.
+    pub looking: &'static str,
+    /// The camera may not be used.
+    pub camera_refused: &'static str,
+    /// There is no camera, or another program has it.
+    pub camera_missing: &'static str,
+    /// A file that is neither text nor picture.
+    pub no_text: &'static str,
+    /// A picture without a code.
+    pub no_code: &'static str,
     /// There is nothing in it that is an order.
     pub nothing: &'static str,
     /// It has more bytes than are read.

@@ -60,6 +60,8 @@ pub(super) static TEXT: Text = Text {
         go_on: "Go on measuring",
         desk: "At the counter? Check orders that are phoned in or sent",
         open_heading: "Open an order",
+        open_hint: "A file that was saved here, or any text with an order's link in it.",
+        choose_file: "Choose a file",
     },
     frame: Frame {
         heading: "Can the frame take a door?",
@@ -164,6 +166,9 @@ pub(super) static TEXT: Text = Text {
         },
         readings: "What was read",
         damaged: "This link cannot be opened",
+        damaged_file: "This file cannot be opened",
+        no_order: "There is no order's link in it. The counter desk opens other files too: orders \
+                   saved there, pictures of a code, tables.",
         adopt: "Work on this order",
         own: "To my own readings",
         written: |date| format!("Written {date}"),

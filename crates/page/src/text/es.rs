@@ -65,6 +65,8 @@ pub(super) static TEXT: Text = Text {
         go_on: "Seguir midiendo",
         desk: "¿Está en el mostrador? Revise pedidos por teléfono o por enlace",
         open_heading: "Abrir un pedido",
+        open_hint: "Un archivo que se guardó aquí, o cualquier texto con el enlace de un pedido.",
+        choose_file: "Elegir un archivo",
     },
     frame: Frame {
         heading: "¿El marco admite una puerta?",
@@ -171,6 +173,9 @@ pub(super) static TEXT: Text = Text {
         },
         readings: "Lo que se midió",
         damaged: "Este enlace no se puede abrir",
+        damaged_file: "Este archivo no se puede abrir",
+        no_order: "No lleva el enlace de ningún pedido. El mostrador abre también otros archivos: \
+                   pedidos guardados allí, fotos de un código, tablas.",
         adopt: "Trabajar con este pedido",
         own: "A mis propias medidas",
         written: |date| format!("Escrito el {date}"),

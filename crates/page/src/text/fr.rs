@@ -67,6 +67,8 @@ pub(super) static TEXT: Text = Text {
         go_on: "Continuer à mesurer",
         desk: "Au comptoir? Vérifiez les commandes reçues par téléphone ou par lien",
         open_heading: "Ouvrir une commande",
+        open_hint: "Un fichier enregistré ici, ou tout texte qui contient un lien de commande.",
+        choose_file: "Choisir un fichier",
     },
     frame: Frame {
         heading: "Le cadre peut‑il recevoir une porte?",
@@ -173,6 +175,9 @@ pub(super) static TEXT: Text = Text {
         },
         readings: "Ce qui a été mesuré",
         damaged: "Ce lien ne peut pas être ouvert",
+        damaged_file: "Ce fichier ne peut pas être ouvert",
+        no_order: "Il ne contient aucun lien de commande. Le comptoir ouvre aussi d’autres \
+                   fichiers : commandes enregistrées là-bas, photos d’un code, tableaux.",
         adopt: "Travailler sur cette commande",
         own: "À mes propres mesures",
         written: |date| format!("Écrite le {date}"),

@@ -15,6 +15,10 @@ pub struct Handover {
     pub copy_link: &'static str,
     /// Over the message to be copied by hand.
     pub by_hand: &'static str,
+    /// Save the order as a file that opens here again.
+    pub save_file: &'static str,
+    /// At the desk: save it for this page, for a spreadsheet, to be read.
+    pub save: [&'static str; 3],
     /// To the picture of the link.
     pub scan: &'static str,
     /// To the script for the telephone.

@@ -140,6 +140,10 @@ pub struct Start {
     pub desk: &'static str,
     /// Where somebody else's order is opened.
     pub open_heading: &'static str,
+    /// What may be opened.
+    pub open_hint: &'static str,
+    /// The button that chooses a file.
+    pub choose_file: &'static str,
 }
 
 /// The frame's screen.
@@ -318,6 +322,10 @@ pub struct Opened {
     pub readings: &'static str,
     /// Heading over a link that could not be read.
     pub damaged: &'static str,
+    /// Heading over a file that could not be read.
+    pub damaged_file: &'static str,
+    /// It is no order: a picture, a file of another program, one that was changed.
+    pub no_order: &'static str,
     /// Make it the draft.
     pub adopt: &'static str,
     /// To one's own survey.

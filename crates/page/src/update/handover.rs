@@ -2,6 +2,7 @@
 
 use super::walk;
 use crate::effect::Effect;
+use crate::file::{self, Format};
 use crate::message::Message;
 use crate::model::Model;
 use crate::step::Step;
@@ -22,6 +23,15 @@ pub(super) fn share(model: &Model) -> Vec<Effect> {
     let Some(Message { line, link, .. }) = message(model) else { return Vec::new() };
     let title = Text::of(model.environment.language).order.to_owned();
     vec![Effect::Share { title, text: line, url: link }]
+}
+
+/// Saves the line and the link as a file. The link is the whole order: nothing more has to
+/// be in it, and no other reader is needed here.
+pub(super) fn save(model: &Model) -> Vec<Effect> {
+    let Some(message) = message(model) else { return Vec::new() };
+    let name = file::name(&model.order.vehicle, Format::Text);
+    let text = [&message.line, "\r\n\r\n", &message.link, "\r\n"].concat();
+    vec![Effect::Download { name, media: Format::Text.media(), text }]
 }
 
 /// What came of the copying; where it was not allowed, to the text to copy by hand.

@@ -6,10 +6,11 @@ use crate::address::{Address, DESK, DESK_PAGE};
 use crate::draft::keep;
 use crate::effect::Effect;
 use crate::field::Field;
-use crate::model::{Model, confirmation};
+use crate::model::{Model, Unopened, confirmation};
 use crate::problems::{Problem, problems};
 use crate::step::Step;
 use hangtrue_core::{Entry, Spot};
+use hangtrue_link::LinkError;
 
 /// Continue: to the next screen, or to what stands against it.
 pub(super) fn next(model: &mut Model) -> Vec<Effect> {
@@ -172,11 +173,29 @@ pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
 pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
     let payload = hangtrue_link::find(text);
     let kept = payload.as_ref().map_or_else(|_| text.to_owned(), Clone::clone);
-    model.opened = Some(payload.and_then(|payload| hangtrue_link::decode(&payload)));
+    let order = payload.and_then(|payload| hangtrue_link::decode(&payload));
+    let opened = order.map_err(Unopened::Link);
+    model.opened = Some(opened);
     show(model, Step::Opened);
     // The address is cleared, so that nobody shares it by accident; the history
     // entry keeps the payload for a reload.
     vec![Effect::Replace(model.address(), Some(kept)), Effect::Top]
+}
+
+/// Opens the order in a file; `text` is none where it holds no text that is read.
+pub(super) fn file(model: &mut Model, text: Option<&str>) -> Vec<Effect> {
+    // A file without a link in it is for the counter desk.
+    let Some(text) = text.filter(|text| {
+        hangtrue_link::find(text) != Err(LinkError::NotFound) && !text.starts_with('{')
+    }) else {
+        model.opened = Some(Err(Unopened::File));
+        show(model, Step::Opened);
+        return vec![Effect::Push(model.address()), Effect::Top];
+    };
+    let mut effects = open(model, text);
+    // Back leads to where the file was chosen.
+    effects.insert(0, Effect::Push(model.address()));
+    effects
 }
 
 /// Begins again with nothing typed.

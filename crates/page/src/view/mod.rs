@@ -9,7 +9,7 @@ mod judge;
 mod notices;
 mod opened;
 mod order;
-mod parts;
+pub(crate) mod parts;
 mod picture;
 mod print;
 mod problems;

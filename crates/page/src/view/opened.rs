@@ -1,8 +1,9 @@
 //! An order that somebody sent.
 
 use super::{Scene, check, dealer, frame, judge, order, parts, picture, print};
+use crate::address::DESK_PAGE;
 use crate::event::Action;
-use crate::model::Model;
+use crate::model::{Model, Unopened};
 use crate::step::Step;
 use crate::text::{Opened, Text};
 use hangtrue_core::Dimension;
@@ -12,12 +13,24 @@ use maud::{Markup, html};
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     match &scene.model.opened {
         Some(Ok(order)) => whole(scene.model, order),
-        Some(Err(error)) => html! {
-            @let advice = hangtrue_link::say::link(scene.model.speaker().language, *error);
-            (parts::heading(scene.text().opened.damaged))
-            p.lede { (advice.what) " " (advice.ask) }
-            p { (parts::to(Step::Start, scene.text().start.heading)) }
-        },
+        Some(Err(why)) => {
+            let language = scene.model.speaker().language;
+            let (heading, told) = match why {
+                Unopened::Link(error) => {
+                    let advice = hangtrue_link::say::link(language, *error);
+                    (scene.text().opened.damaged, [&advice.what, " ", advice.ask].concat())
+                }
+                Unopened::File => {
+                    (scene.text().opened.damaged_file, scene.text().opened.no_order.to_owned())
+                }
+            };
+            html! {
+                (parts::heading(heading))
+                p.lede { (told) }
+                @if *why == Unopened::File { p { a href=(DESK_PAGE) { (scene.text().start.desk) } } }
+                p { (parts::to(Step::Start, scene.text().start.heading)) }
+            }
+        }
         None => html! { p { (parts::to(Step::Start, scene.text().start.heading)) } },
     }
 }
@@ -32,7 +45,9 @@ fn whole(model: &Model, order: &Order) -> Markup {
         form data-act="adopt" {
             (parts::heading(text.heading))
             (body(scene, true))
-            @if model.replacing { (replace(model)) }
+            @if model.replacing {
+                (replace(model))
+            }
             div.actions {
                 @if !model.replacing { (parts::submit(text.adopt)) }
                 (parts::button(&Action::Print, scene.text().button.print))

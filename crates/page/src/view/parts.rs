@@ -80,6 +80,16 @@ pub(super) fn choice(
     }
 }
 
+/// The browser's own way to choose a file, or several of them, under a name of ours.
+pub(crate) fn choose_file(name: &str, several: bool) -> Markup {
+    html! {
+        label.file {
+            input.visually-hidden type="file" multiple[several];
+            span.button { (name) }
+        }
+    }
+}
+
 /// A field for a line of text that is no reading.
 pub(super) fn line(name: &str, label: &str, hint: &str, value: &str) -> Markup {
     html! {

@@ -100,6 +100,7 @@ fn ways(scene: Scene<'_>) -> Markup {
                 a.button href={ "#/" (Step::Scan.slug()) } { (text.scan) }
                 a.button href={ "#/" (Step::Voice.slug()) } { (text.say) }
                 (parts::button(&Action::Print, scene.text().button.print))
+                (parts::button(&Action::SaveFile, text.save_file))
             }
             p.hint role="status" {
                 @match model.copied {

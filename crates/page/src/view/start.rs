@@ -30,6 +30,11 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             @if !scene.model.drafts.is_empty() {
                 p { (parts::to(Step::Drafts, &(scene.text().kept.list)(scene.model.drafts.len()))) }
             }
+            section {
+                h2 { (text.open_heading) }
+                p.hint { (text.open_hint) }
+                (parts::choose_file(text.choose_file, false))
+            }
             p.hint { (text.privacy) }
             p { a href=(DESK_PAGE) { (text.desk) } }
         }

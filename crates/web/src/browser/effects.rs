@@ -8,10 +8,15 @@ use js_sys::{Object, Promise, Reflect};
 use std::rc::Rc;
 use wasm_bindgen::closure::Closure;
 use wasm_bindgen::{JsCast, JsValue};
-use web_sys::{FocusOptions, HtmlElement, ScrollIntoViewOptions, ScrollLogicalPosition, ShareData};
+use web_sys::{
+    Blob, BlobPropertyBag, FocusOptions, HtmlElement, ScrollIntoViewOptions, ScrollLogicalPosition,
+    ShareData, Url,
+};
 
 /// How long a person must have stopped typing before the reading is spoken.
 const SETTLE_MS: u32 = 500;
+/// How long a file that is handed over is kept.
+const DOWNLOAD_MS: u32 = 60_000;
 
 impl Browser {
     /// Carries out one effect.
@@ -41,6 +46,7 @@ impl Browser {
                 self.settle.replace(Some(later));
             }
             Effect::Copy(text) => self.copy(app, &text),
+            Effect::Download { name, media, text } => self.download(&name, media, &text),
             Effect::Share { title, text, url } => self.share(&title, &text, &url),
             Effect::Open(address) => {
                 let features = "noopener,noreferrer";
@@ -126,6 +132,28 @@ impl Browser {
         settled(&navigator.clipboard().write_text(text), &told(true), &told(false));
     }
 
+    /// As if a link to the file had been followed.
+    fn download(&self, name: &str, media: &str, text: &str) {
+        let options = BlobPropertyBag::new();
+        options.set_type(media);
+        let parts = js_sys::Array::of1(&JsValue::from_str(text));
+        let blob = Blob::new_with_str_sequence_and_options(&parts, &options);
+        let Ok(address) = blob.and_then(|blob| Url::create_object_url_with_blob(&blob)) else {
+            return;
+        };
+        if let Ok(link) = self.document.create_element("a") {
+            let link = link.unchecked_into::<HtmlElement>();
+            let _ = link.set_attribute("href", &address);
+            let _ = link.set_attribute("download", name);
+            link.click();
+        }
+        // A slow browser still reads it after the press.
+        Timeout::new(DOWNLOAD_MS, move || {
+            let _ = Url::revoke_object_url(&address);
+        })
+        .forget();
+    }
+
     fn share(&self, title: &str, text: &str, url: &str) {
         if !self.can_share() {
             return;
@@ -140,14 +168,8 @@ impl Browser {
     }
 }
 
-/// `promise.then(done)`; a refusal is nothing.
-#[cfg(feature = "builder")]
-pub(crate) fn then(promise: &Promise, done: &JsValue) {
-    settled(promise, done, &Closure::once_into_js(|_: JsValue| ()));
-}
-
 /// `promise.then(done, failed)`, of which exactly one is called.
-pub(super) fn settled(promise: &Promise, done: &JsValue, failed: &JsValue) {
+pub(crate) fn settled(promise: &Promise, done: &JsValue, failed: &JsValue) {
     let Ok(then) = Reflect::get(promise, &JsValue::from_str("then")) else { return };
     let Some(then) = then.dyn_ref::<js_sys::Function>() else { return };
     let promise: &Object = promise.as_ref();

@@ -20,6 +20,11 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
             None => app.take(Event::Input { name: input.name(), value: input.value() }),
         }
     });
+    at(app, root, "change", |app, event| {
+        for file in super::files::chosen(event) {
+            P::file(app, &file);
+        }
+    });
     at(app, root, "focusin", |app, event| {
         if let Some(name) = target(event).and_then(|target| target.get_attribute("name")) {
             app.take(Event::Focus(name));

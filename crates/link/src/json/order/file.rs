@@ -182,7 +182,7 @@ impl Numbers {
 }
 
 /// `2026-11-25`.
-pub(in crate::json) fn written_date(date: Date) -> String {
+pub(crate) fn written_date(date: Date) -> String {
     let two = |n: u8| [if n < 10 { "0" } else { "" }, &n.to_string()].concat();
     [&date.year.to_string(), "-", &two(date.month), "-", &two(date.day)].concat()
 }

@@ -12,7 +12,7 @@ mod schema;
 mod write;
 
 pub use file::OrderFile;
-pub(super) use file::written_date;
+pub(crate) use file::written_date;
 pub(super) use reader::order as read;
 pub use reader::parse;
 pub(super) use reader::read_date;

@@ -25,6 +25,9 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             div.row {
                 // Enter in a field sends the form: the button says where to.
                 button type="submit" { (text.next) }
+                @if phone.begun() {
+                    button type="button" data-act=(Action::Keep.code()) { (text.keep) }
+                }
                 button.quiet type="button" data-act=(Action::Fresh.code()) { (text.fresh) }
             }
             p.hint {

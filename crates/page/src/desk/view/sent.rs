@@ -1,8 +1,11 @@
 //! Orders that were sent: opened, compared with what is said, compared with each other.
 
 use super::Scene;
-use crate::desk::event::Action;
+use crate::desk::event::{Action, Camera};
 use crate::desk::sent::{Sent, Trouble};
+use crate::desk::update::CAMERA;
+use crate::file::Format;
+use crate::view::parts::choose_file;
 use crate::view::{opened, sheet};
 use hangtrue_core::check::Report;
 use hangtrue_core::compare::{Item, Row, Standing, readings, values};
@@ -50,12 +53,40 @@ fn open(scene: Scene<'_>) -> Markup {
                 textarea #paste name="paste" rows="3" spellcheck="false" autocomplete="off"
                     aria-describedby="paste-trouble" { (model.paste) }
             }
-            div.row { button type="submit" { (text.open) } }
+            div.row {
+                button type="submit" { (text.open) }
+                (choose_file(text.choose, true))
+                @if !matches!(model.camera, Camera::Asked | Camera::On) {
+                    button type="button" data-act=(Action::Look.code()) { (text.look) }
+                }
+            }
+            (camera(scene))
             div #paste-trouble role="status" {
                 @if let Some(trouble) = &model.trouble {
                     p.summary.stop { (told(scene, trouble)) }
                 }
             }
+        }
+    }
+}
+
+/// What the camera sees, while it looks; why it does not.
+fn camera(scene: Scene<'_>) -> Markup {
+    let text = &scene.desk().sent;
+    html! {
+        @match scene.model.camera {
+            Camera::Off => {},
+            Camera::Asked | Camera::On => {
+                figure.camera {
+                    video #(CAMERA) playsinline muted {}
+                    figcaption {
+                        (if scene.model.camera == Camera::On { text.looking } else { text.asked })
+                    }
+                    button type="button" data-act=(Action::LookAway.code()) { (text.look_away) }
+                }
+            }
+            Camera::Refused => { p.summary.stop role="status" { (text.camera_refused) } }
+            Camera::Missing => { p.summary.stop role="status" { (text.camera_missing) } }
         }
     }
 }
@@ -69,8 +100,10 @@ fn told(scene: Scene<'_>, trouble: &Trouble) -> String {
             [&advice.what, " ", advice.ask].concat()
         }
         Trouble::Thirty(error) => hangtrue_link::say::small(language, error),
-        Trouble::File(error) => hangtrue_link::say::file(language, error),
+        Trouble::File(error) => hangtrue_link::say::whole_file(language, error),
         Trouble::Table(fault) => hangtrue_link::say::table(language, fault),
+        Trouble::NoText => scene.desk().sent.no_text.to_owned(),
+        Trouble::NoCode => scene.desk().sent.no_code.to_owned(),
         Trouble::Nothing => scene.desk().sent.nothing.to_owned(),
         Trouble::TooLong { most } => (scene.desk().sent.too_long)(*most),
     }
@@ -215,6 +248,9 @@ fn order(scene: Scene<'_>, (at, of): (usize, usize), sent: &Sent, report: &Repor
             }
             div.row {
                 button type="button" data-act=(Action::Print(at).code()) { (scene.text().button.print) }
+                @for (format, word) in Format::ALL.into_iter().zip(scene.text().handover.save) {
+                    button type="button" data-act=(Action::Save(at, format).code()) { (word) }
+                }
                 button.quiet type="button" data-act=(Action::Close(at).code()) { (text.close_order) }
             }
         }

@@ -20,6 +20,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         again: "(read again)",
         unread: "not a reading yet",
         next: "Next field",
+        keep: "Make it an order",
         fresh: "New call",
         ask: "Ask the caller",
         stands: "It is as said",
@@ -60,8 +61,22 @@ pub(in crate::text) static DESK: Desk = Desk {
         heading: "What was sent",
         paste: "Paste what was sent",
         another: "Paste another order for the same truck",
-        paste_hint: "a link or a whole mail, the thirty characters, a saved order, a row of a table",
+        paste_hint: "a link or a whole mail, the thirty characters, a saved order; or drop files \
+                     anywhere on this page",
         open: "Open",
+        choose: "Choose files",
+        look: "Scan with the camera",
+        look_away: "Stop the camera",
+        asked: "The browser asks whether this page may use the camera.",
+        looking: "Hold the code still, as large as the picture allows.",
+        camera_refused: "This page may not use the camera. Allow it in the browser's settings for \
+                         this site, or take a photo of the code and choose that file.",
+        camera_missing: "There is no camera, or another program is using it. Take a photo of the \
+                         code and choose that file.",
+        no_text: "This file is neither a text nor a picture that is read here, or it is larger \
+                  than 64 MB.",
+        no_code: "There is no code in this picture that can be read. Take the photo closer, \
+                  straight on, without glare.",
         nothing: "There is no order in this. Paste the link or the whole message, the thirty \
                   characters, or a saved order.",
         too_long: |most| {

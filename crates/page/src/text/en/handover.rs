@@ -9,6 +9,8 @@ pub(super) const HANDOVER: Handover = Handover {
     hang: "Door is here? Hang it from these numbers",
     copy_link: "Copy the link alone",
     by_hand: "Copy this by hand: hold it, or mark it and press Ctrl+C.",
+    save_file: "Save as a file",
+    save: ["Save as a file", "Save for a spreadsheet", "Save as plain text"],
     scan: "Show a code to scan",
     say: "Read it over the phone",
     picture: Picture {

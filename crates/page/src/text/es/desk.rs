@@ -20,6 +20,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         again: "(medido otra vez)",
         unread: "todavía no es una medida",
         next: "Casilla siguiente",
+        keep: "Hacerlo pedido",
         fresh: "Otra llamada",
         ask: "Pregunte a quien llama",
         stands: "Está como se dijo",
@@ -61,9 +62,22 @@ pub(in crate::text) static DESK: Desk = Desk {
         heading: "Lo que se envió",
         paste: "Pegue lo que se envió",
         another: "Pegue otro pedido para el mismo camión",
-        paste_hint: "un enlace o un correo completo, los treinta caracteres, un pedido guardado, un \
-                     renglón de una tabla",
+        paste_hint: "un enlace o un correo completo, los treinta caracteres, un pedido guardado; o \
+                     suelte archivos en cualquier lugar de esta página",
         open: "Abrir",
+        choose: "Elegir archivos",
+        look: "Escanear con la cámara",
+        look_away: "Apagar la cámara",
+        asked: "El navegador pregunta si esta página puede usar la cámara.",
+        looking: "Sostenga el código sin moverlo, tan grande como quepa en la imagen.",
+        camera_refused: "Esta página no puede usar la cámara. Permítalo en los ajustes del \
+                         navegador para este sitio, o tome una foto del código y elija ese \
+                         archivo.",
+        camera_missing: "No hay cámara, o la está usando otro programa. Tome una foto del código y \
+                         elija ese archivo.",
+        no_text: "Este archivo no es un texto ni una imagen que se lea aquí, o pasa de 64 MB.",
+        no_code: "En esta imagen no hay ningún código que se pueda leer. Tome la foto más de \
+                  cerca, de frente y sin reflejos.",
         nothing: "Aquí no hay ningún pedido. Pegue el enlace o el mensaje completo, los treinta \
                   caracteres o un pedido guardado.",
         too_long: |most| {

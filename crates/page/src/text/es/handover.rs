@@ -9,6 +9,8 @@ pub(super) const HANDOVER: Handover = Handover {
     hang: "¿Ya llegó la puerta? Instálela con estas medidas",
     copy_link: "Copiar solo el enlace",
     by_hand: "Cópielo a mano: manténgalo presionado, o márquelo y oprima Ctrl+C.",
+    save_file: "Guardar en un archivo",
+    save: ["Guardar en un archivo", "Guardar para hoja de cálculo", "Guardar como texto"],
     scan: "Mostrar un código para escanear",
     say: "Leerlo por teléfono",
     picture: Picture {

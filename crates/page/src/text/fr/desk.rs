@@ -20,6 +20,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         again: "(remesuré)",
         unread: "pas encore une mesure",
         next: "Case suivante",
+        keep: "En faire une commande",
         fresh: "Nouvel appel",
         ask: "Demandez à la personne",
         stands: "C’est comme on l’a dit",
@@ -63,9 +64,22 @@ pub(in crate::text) static DESK: Desk = Desk {
         heading: "Ce qui a été envoyé",
         paste: "Collez ce qui a été envoyé",
         another: "Collez une autre commande pour le même camion",
-        paste_hint: "un lien ou tout un courriel, les trente caractères, une commande enregistrée, \
-                     une ligne de tableau",
+        paste_hint: "un lien ou tout un courriel, les trente caractères, une commande enregistrée; \
+                     ou déposez des fichiers n’importe où sur cette page",
         open: "Ouvrir",
+        choose: "Choisir des fichiers",
+        look: "Balayer avec la caméra",
+        look_away: "Arrêter la caméra",
+        asked: "Le navigateur demande si cette page peut utiliser la caméra.",
+        looking: "Tenez le code sans bouger, aussi grand que l’image le permet.",
+        camera_refused: "Cette page ne peut pas utiliser la caméra. Permettez-le dans les réglages \
+                         du navigateur pour ce site, ou prenez une photo du code et choisissez ce \
+                         fichier.",
+        camera_missing: "Il n’y a pas de caméra, ou un autre programme l’utilise. Prenez une photo \
+                         du code et choisissez ce fichier.",
+        no_text: "Ce fichier n’est ni un texte ni une image qui se lit ici, ou il dépasse 64 Mo.",
+        no_code: "Aucun code ne peut être lu dans cette image. Prenez la photo de plus près, bien \
+                  en face, sans reflet.",
         nothing: "Il n’y a pas de commande là-dedans. Collez le lien ou tout le message, les \
                   trente caractères ou une commande enregistrée.",
         too_long: |most| {

@@ -10,6 +10,8 @@ pub(super) const HANDOVER: Handover = Handover {
     copy_link: "Copier seulement le lien",
     by_hand: "Copiez ceci à la main\u{a0}: maintenez-le appuyé, ou sélectionnez-le et faites \
               Ctrl+C.",
+    save_file: "Enregistrer un fichier",
+    save: ["Enregistrer un fichier", "Enregistrer pour un tableur", "Enregistrer en texte"],
     scan: "Montrer un code à balayer",
     say: "La lire au téléphone",
     picture: Picture {

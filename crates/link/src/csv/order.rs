@@ -1,0 +1,105 @@
+//! One order as a row, for a spreadsheet; and back, whole, by its link.
+
+use crate::json::order::written_date;
+use hangtrue_core::check::Report;
+use hangtrue_core::order::Order;
+use hangtrue_core::{Dimension, Unit};
+
+/// The columns of an order, in their order.
+///
+/// `width`, `height`, `header` and `bow` are what the order says, in the row's `unit`;
+/// `prepared` is `yes` where they are of the frame as it will be. `findings` are the
+/// codes of the findings, worst first, with spaces between. `link` is the whole order:
+/// where it is filled, reading takes the order from it and nothing from the other columns
+/// but `id`.
+pub const ORDER_COLUMNS: [&str; 14] = [
+    "id", "vehicle", "contact", "note", "date", "unit", "width", "height", "header", "bow",
+    "prepared", "verdict", "findings", "link",
+];
+
+/// The row of `order`, of which `report` is the check; `link` may be empty.
+#[must_use]
+pub fn order(id: &str, order: &Order, report: &Report, link: &str) -> [String; 14] {
+    let number = |dimension| {
+        let ordered = report.numbers.ordered(dimension);
+        ordered.map(|length| length.text(order.survey.unit)).unwrap_or_default()
+    };
+    let [width, height, header, bow] = Dimension::ALL.map(number);
+    let mut found: Vec<&str> = Vec::new();
+    for finding in &report.findings {
+        if !found.contains(&finding.rule) {
+            found.push(finding.rule);
+        }
+    }
+    let built = order.survey.prepared || report.preparation.needed();
+    let unit: Unit = order.survey.unit;
+    [
+        id.to_owned(),
+        order.vehicle.clone(),
+        order.contact.clone(),
+        order.note.clone(),
+        order.date.map(written_date).unwrap_or_default(),
+        unit.key().to_owned(),
+        width,
+        height,
+        header,
+        bow,
+        if built { "yes" } else { "no" }.to_owned(),
+        report.verdict.key().to_owned(),
+        found.join(" "),
+        link.to_owned(),
+    ]
+}
+
+#[cfg(test)]
+mod tests {
+    use super::super::{Sheet, line};
+    use super::*;
+    use hangtrue_core::profile::Profile;
+    use hangtrue_core::{Spot, check};
+
+    fn sample() -> Order {
+        let mut order = Order {
+            vehicle: "=2+3".to_owned(),
+            note: "Dock side,\nbent.".to_owned(),
+            ..Order::default()
+        };
+        for (spot, text) in [
+            (Spot::WidthLow, "92 3/16"),
+            (Spot::HeightCenter, "101 1/2"),
+            (Spot::HeaderLeft, "6"),
+            (Spot::BowFirst, "1 1/4"),
+        ] {
+            order.survey.add(spot, text);
+        }
+        order
+    }
+
+    fn back(text: &str) -> Order {
+        let sheet = Sheet::open(text).unwrap();
+        let mut mark = sheet.start;
+        let row = sheet.next(text, &mut mark).unwrap();
+        assert_eq!(row.id, "A-17");
+        row.order.unwrap()
+    }
+
+    #[test]
+    fn the_whole_order_comes_back_by_its_link_and_the_numbers_without_it() {
+        let written = sample();
+        let report = check(&written.survey, &Profile::default());
+        assert!(report.preparation.needed());
+        let link = crate::url("https://dealer.example/", &written).unwrap();
+        let table = |link: &str| {
+            [line(&ORDER_COLUMNS), line(&order("A-17", &written, &report, link))].concat()
+        };
+        assert_eq!(back(&table(&link)), written);
+        let bare = back(&table(""));
+        assert_eq!((&bare.vehicle, &bare.note), (&written.vehicle, &written.note));
+        let again = check(&bare.survey, &Profile::default());
+        for dimension in Dimension::ALL {
+            assert_eq!(again.numbers.ordered(dimension), report.numbers.ordered(dimension));
+        }
+        assert!(!again.preparation.needed(), "the numbers are of the built frame");
+        assert!(table("").contains("\"'=2+3\""), "no formula leaves");
+    }
+}
