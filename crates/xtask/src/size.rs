@@ -11,8 +11,9 @@ use crate::site::{File, Site};
 /// All that the first walk needs: HTML, CSS, JavaScript, wasm. Bytes, gzip level 9.
 /// The goal is 100 KiB; until it is reached this is what has been reached, so that
 /// nothing gets heavier unseen. DEVELOPERS.md says what the bytes are.
-/// 27 KB of it are Spanish and French, 3.5 KB saving and opening a file.
-const FIRST_WALK: usize = 227 * 1024;
+/// 27 KB of it are Spanish and French, 3.5 KB saving and opening a file, 15 KB the drafts, the
+/// tape as an input, the screen kept awake and the worker.
+const FIRST_WALK: usize = 242 * 1024;
 /// What begins so is no part of the walk: the counter desk, hanging the door, the element for
 /// other sites, the page by a dealer's rules, the builder of its profiles.
 const APART: [&str; 9] = [
@@ -31,7 +32,7 @@ const APART: [&str; 9] = [
 const ELEMENT: usize = 5 * 1024;
 /// The element with its module, in which the style sheet is. Like the first walk it is
 /// held to what has been reached.
-const ELEMENT_ALL: usize = 276 * 1024;
+const ELEMENT_ALL: usize = 286 * 1024;
 /// HTML and CSS: readable and useful before any script. One first flight of packets.
 const FIRST_VIEW: usize = 14 * 1024;
 
