@@ -50,6 +50,8 @@ pub enum Feature {
     Languages,
     /// `modulepreload` checks the integrity of what it loads.
     PreloadIntegrity,
+    /// Every request of the page is told.
+    Requests,
 }
 
 impl Engine {
@@ -85,6 +87,7 @@ impl Engine {
             (Self::WebKit, Feature::PreloadIntegrity) => {
                 Some("its modulepreload checks no integrity")
             }
+            (Self::WebKit, Feature::Requests) => Some("its driver tells no requests"),
             _ => None,
         }
     }

@@ -105,7 +105,9 @@ fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
         if INTERRUPTED.load(Ordering::SeqCst) {
             return Err(Failed::from("interrupted"));
         }
-        let mut browser = Browser::start(engine).await.map_err(|error| format!("{error:#}"))?;
+        let started = tokio::time::timeout(DEADLINE, Browser::start(engine)).await;
+        let started = started.map_err(|_| format!("no session after {DEADLINE:?}"))?;
+        let mut browser = started.map_err(|error| format!("{error:#}"))?;
         // A failed assertion must still end the session.
         let ran = AssertUnwindSafe(tokio::time::timeout(DEADLINE, run(&mut browser)));
         let ran = tokio::select! {

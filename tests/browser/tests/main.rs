@@ -39,7 +39,7 @@ fn main() -> ExitCode {
     hangtrue_browser::run(&[
         scenario!(harness::a_line_on_the_console_is_seen),
         scenario!(harness::a_policy_broken_is_seen),
-        scenario!(harness::a_request_to_another_origin_is_seen),
+        scenario!(harness::a_request_to_another_origin_is_seen; Requests),
         scenario!(harness::a_finger_touches; Touch),
         scenario!(harness::media_are_what_they_are_set_to),
         scenario!(harness::a_tap_on_what_is_covered_is_refused),

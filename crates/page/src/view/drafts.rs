@@ -46,7 +46,7 @@ fn told(scene: Scene<'_>, draft: &Listed) -> Markup {
         h2 { (name(scene, draft)) }
         @match &draft.told {
             Ok(told) => {
-                p.numbers {
+                p.first-readings {
                     @for read in told.read {
                         span { @if let Some(read) = read { (scene.model.speaker().length(read)) } @else { "–" } } " "
                     }
