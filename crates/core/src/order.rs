@@ -82,6 +82,27 @@ impl Date {
         let two = |n: u8| [if n < 10 { "0" } else { "" }, &n.to_string()].concat();
         [self.year.to_string(), two(self.month), two(self.day)].join("-")
     }
+
+    /// The day of such a text, from 2000 to 2255; none for anything that [`Self::text`] does
+    /// not write.
+    #[must_use]
+    pub fn from_text(text: &str) -> Option<Self> {
+        let mut parts = text.split('-');
+        let mut part = |digits: usize| {
+            let part = parts.next()?;
+            let fine = part.len() == digits && part.bytes().all(|byte| byte.is_ascii_digit());
+            if fine { part.parse::<u16>().ok() } else { None }
+        };
+        let (year, month, day) = (part(4)?, part(2)?, part(2)?);
+        let fits = (2000..=2255).contains(&year)
+            && (1..=12).contains(&month)
+            && (1..=31).contains(&day)
+            && parts.next().is_none();
+        if !fits {
+            return None;
+        }
+        Some(Self { year, month: u8::try_from(month).ok()?, day: u8::try_from(day).ok()? })
+    }
 }
 
 /// A finding that a person looked at and confirmed.

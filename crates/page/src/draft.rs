@@ -103,20 +103,13 @@ impl Draft {
                 return Err(Unopened::Newer);
             }
             let (day, rest) = rest.split_once(' ').ok_or(Unopened::Damaged)?;
-            (day_of(day), rest)
+            (Date::from_text(day), rest)
         };
         let (address, payload) = rest.split_once(' ').ok_or(Unopened::Damaged)?;
         let address = Address::from_text(address).ok_or(Unopened::Damaged)?;
         let order = hangtrue_link::decode(payload).map_err(|_| Unopened::Damaged)?;
         Ok(Self { day, address, order })
     }
-}
-
-fn day_of(text: &str) -> Option<Date> {
-    let mut parts = text.split('-');
-    let year = parts.next()?.parse().ok()?;
-    let (month, day) = (parts.next()?.parse().ok()?, parts.next()?.parse().ok()?);
-    Some(Date { year, month, day })
 }
 
 #[cfg(test)]

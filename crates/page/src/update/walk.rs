@@ -77,11 +77,10 @@ pub(super) fn skip(model: &mut Model) -> Vec<Effect> {
 pub(super) fn go(model: &mut Model, step: Step) -> Vec<Effect> {
     show(model, step);
     let awake = step.spots().first().map(|_| Effect::StayAwake);
-    let list = (step == Step::Drafts).then_some(Effect::List);
     [Effect::Push(model.address()), Effect::Top]
         .into_iter()
         .chain(awake)
-        .chain(list)
+        .chain(list(step))
         .chain(keep(model))
         .collect()
 }
@@ -165,8 +164,12 @@ pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
     }
     show(model, address.step);
     model.back_to = None;
-    let list = (model.step == Step::Drafts).then_some(Effect::List);
-    [Effect::Top].into_iter().chain(list).chain(keep(model)).collect()
+    [Effect::Top].into_iter().chain(list(address.step)).chain(keep(model)).collect()
+}
+
+/// The list of drafts is told anew whenever it is come to.
+fn list(step: Step) -> Option<Effect> {
+    (step == Step::Drafts).then_some(Effect::List)
 }
 
 /// Opens an order that was sent. The draft is not touched.

@@ -173,24 +173,5 @@ fn read_profile(at: &At<'_, '_>) -> Result<(String, u32), FileError> {
 
 pub(in crate::json) fn read_date(at: &At<'_, '_>) -> Result<Date, FileError> {
     let text = at.text()?;
-    date(text).ok_or_else(|| at.error(Fault::Date { found: shown(text) }))
-}
-
-/// `2026-11-25`, from 2000 to 2255.
-fn date(text: &str) -> Option<Date> {
-    let mut parts = text.split('-');
-    let mut part = |digits: usize| {
-        let part = parts.next()?;
-        let fine = part.len() == digits && part.bytes().all(|byte| byte.is_ascii_digit());
-        if fine { part.parse::<u16>().ok() } else { None }
-    };
-    let (year, month, day) = (part(4)?, part(2)?, part(2)?);
-    let fits = (2000..=2255).contains(&year)
-        && (1..=12).contains(&month)
-        && (1..=31).contains(&day)
-        && parts.next().is_none();
-    if !fits {
-        return None;
-    }
-    Some(Date { year, month: u8::try_from(month).ok()?, day: u8::try_from(day).ok()? })
+    Date::from_text(text).ok_or_else(|| at.error(Fault::Date { found: shown(text) }))
 }

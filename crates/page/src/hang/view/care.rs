@@ -2,11 +2,12 @@
 
 use super::parts::{self, Takes};
 use crate::hang::event::Action;
-use crate::hang::model::{Model, day};
+use crate::hang::model::Model;
 use crate::text::hang::Guide;
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::care::{Due, Work, due};
 use hangtrue_core::hang::delivery::rollers;
+use hangtrue_core::order::Date;
 use maud::{Markup, html};
 
 pub(super) fn view(model: &Model) -> Markup {
@@ -56,7 +57,7 @@ fn due_list(model: &Model) -> Markup {
                         @for one in &all {
                             li.stop[one.left < 0].recheck[(0..=7).contains(&one.left)] {
                                 span { ((text.work)(one.work)) }
-                                b { ((text.due_in)(one.left, &day(one.day))) }
+                                b { ((text.due_in)(one.left, &one.day.text())) }
                             }
                         }
                     }
@@ -115,7 +116,7 @@ fn done(model: &Model) -> Markup {
                 ul.rows {
                     @for (index, service) in model.record.services.iter().enumerate() {
                         li {
-                            span { (day(service.date)) " · " ((text.work)(service.work))
+                            span { (service.date.text()) " · " ((text.work)(service.work))
                                 @if !service.note.is_empty() { " · " (service.note) }
                             }
                             (parts::quiet(&Action::DropService(index), text.drop))
@@ -127,7 +128,7 @@ fn done(model: &Model) -> Markup {
             div.picks {
                 (parts::choice("service.work", work, &options, model.fields.get("service.work")))
             }
-            @let today = model.environment.today.map(day).unwrap_or_default();
+            @let today = model.environment.today.map(Date::text).unwrap_or_default();
             div.fields {
                 (parts::field(model, "service.date", date, &today, Takes::Day))
                 (parts::field(model, "service.note", note, "", Takes::Text))

@@ -2,7 +2,7 @@
 //! print shows it; `web/style/hang.css` gives each its size.
 
 use super::record::{code, rows};
-use crate::hang::model::{Model, day};
+use crate::hang::model::Model;
 use crate::hang::work::turns_text;
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::inspection::{Check, Found};
@@ -97,7 +97,7 @@ fn sheet(model: &Model, link: &str) -> Markup {
                 ul.rows {
                     @for service in &record.services {
                         li {
-                            span { (day(service.date)) " " (service.note) }
+                            span { (service.date.text()) " " (service.note) }
                             b { ((model.words().care.work)(service.work)) }
                         }
                     }

@@ -4,9 +4,10 @@ use super::care::all_due;
 use super::parts::{self, Takes};
 use super::{inspection, paper};
 use crate::hang::event::Action;
-use crate::hang::model::{Model, day};
+use crate::hang::model::Model;
 use crate::hang::work::turns_text;
 use hangtrue_core::Dimension;
+use hangtrue_core::order::Date;
 use hangtrue_link::qr::{Qr, Surface};
 use hangtrue_link::record::url;
 use maud::{Markup, PreEscaped, html};
@@ -52,7 +53,7 @@ pub(super) fn rows(model: &Model) -> Markup {
         .map(|length| model.speaker().length(length))
         .collect();
     let due = all_due(model).and_then(|all| {
-        all.first().map(|one| [(model.words().care.work)(one.work), ", ", &day(one.day)].concat())
+        all.first().map(|one| [(model.words().care.work)(one.work), ", ", &one.day.text()].concat())
     });
     let done = record.inspection.done();
     let values = [
@@ -60,7 +61,7 @@ pub(super) fn rows(model: &Model) -> Markup {
         Some(opening.join(" × ")),
         record.turns.map(|turns| turns_text(turns.turns())),
         record.weight.map(|weight| model.told_weight(weight)),
-        record.hung.map(day),
+        record.hung.map(Date::text),
         (done > 0).then(|| (model.words().inspection.done)(done, record.inspection.0.len())),
         due,
     ];
