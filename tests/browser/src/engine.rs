@@ -10,6 +10,7 @@ use futures::future::LocalBoxFuture;
 use serde_json::{Map, Value, json};
 
 use crate::browser::DEADLINE;
+use crate::camera::Camera;
 use crate::screen::{Media, Screen};
 use crate::server::root;
 
@@ -52,6 +53,10 @@ pub enum Feature {
     PreloadIntegrity,
     /// Every request of the page is told.
     Requests,
+    /// There is a camera, and a test says whether a page may use it.
+    Camera,
+    /// The camera sees what a test gives it.
+    Film,
 }
 
 impl Engine {
@@ -88,6 +93,9 @@ impl Engine {
                 Some("its modulepreload checks no integrity")
             }
             (Self::WebKit, Feature::Requests) => Some("its driver tells no requests"),
+            (Self::WebKit, Feature::Camera) => Some("its driver lets no page use a camera"),
+            (Self::Firefox, Feature::Film) => Some("its camera sees only a pattern of its own"),
+            (Self::WebKit, Feature::Film) => Some("its driver lets no page use a camera"),
             _ => None,
         }
     }
@@ -145,6 +153,9 @@ pub(crate) trait Drive: std::fmt::Debug {
 
     /// Sets the languages that the person wants, best first.
     fn set_languages<'a>(&'a self, at: &'a Client, to: &'a str) -> LocalBoxFuture<'a, Result<()>>;
+
+    /// Sets what the camera sees.
+    fn set_camera<'a>(&'a self, at: &'a Client, to: Camera<'a>) -> LocalBoxFuture<'a, Result<()>>;
 
     /// What was seen since the last call.
     fn take_seen<'a>(&'a self, at: &'a Client) -> LocalBoxFuture<'a, Result<Vec<Seen>>>;

@@ -9,6 +9,7 @@
 #![allow(clippy::indexing_slicing)]
 
 mod browser;
+mod camera;
 mod command;
 mod driver;
 mod engine;
@@ -17,6 +18,7 @@ mod server;
 mod suite;
 
 pub use browser::Browser;
+pub use camera::{Camera, Frame};
 pub use engine::{Engine, Feature};
 pub use screen::{Media, Screen};
 pub use server::{Server, Site, folder_of_target, root};

@@ -19,7 +19,7 @@ use hangtrue_link::json::order::{OrderFile, parse};
 use hangtrue_link::qr::{Qr, Surface};
 use serde_json::json;
 
-fn link(order: &Order) -> Result<String> {
+pub(crate) fn link(order: &Order) -> Result<String> {
     hangtrue_link::url("https://dealer.example/door/", order).ok().context("a link")
 }
 
@@ -29,7 +29,11 @@ fn json_file(order: &Order) -> String {
 }
 
 /// The code of a link in grey, `scale` dots a module, on white of that size.
-fn picture(link: &str, scale: usize, (width, height): (usize, usize)) -> Result<Vec<u8>> {
+pub(crate) fn picture(
+    link: &str,
+    scale: usize,
+    (width, height): (usize, usize),
+) -> Result<Vec<u8>> {
     let svg = Qr::new(link, Surface::Screen).context("a code")?.svg("code");
     let path = svg.split(" d=\"").nth(1).and_then(|rest| rest.split('"').next());
     let mut dots = vec![255; width * height];

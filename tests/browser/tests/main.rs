@@ -9,6 +9,7 @@ use hangtrue_browser::scenario;
 
 mod access;
 mod builder;
+mod camera;
 mod desk;
 mod desk_files;
 mod desk_sent;
@@ -88,6 +89,10 @@ fn main() -> ExitCode {
         scenario!(desk_files::files_are_dropped_anywhere),
         scenario!(desk_files::a_code_in_a_picture),
         scenario!(desk_files::the_walk_saves_and_opens_a_file),
+        scenario!(camera::a_code_held_before_it_is_read; Film),
+        scenario!(camera::without_a_code_it_goes_on_looking_until_told; Camera),
+        scenario!(camera::that_there_is_none_is_told; Camera),
+        scenario!(camera::a_refusal_says_what_else_can_be_done; Camera),
         scenario!(embed::a_page_gets_an_order_and_nothing_else_happens),
         scenario!(embed::nothing_is_loaded_until_it_is_near),
         scenario!(embed::two_on_a_page_are_two),

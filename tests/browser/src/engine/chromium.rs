@@ -1,5 +1,6 @@
 //! Chromium by chromedriver.
 
+use std::path::PathBuf;
 use std::process::{Command, Stdio};
 
 use anyhow::{Context as _, Result};
@@ -8,12 +9,13 @@ use futures::future::LocalBoxFuture;
 use serde_json::{Map, Value, json};
 
 use super::{Drive, Seen};
+use crate::camera::{Camera, Frame, write_film};
 use crate::command::{devtools, post};
 use crate::driver::{Group, wait_for_line};
 use crate::screen::{Media, Screen};
 
 /// Background services are off, so that every request seen is one the page made.
-const FLAGS: [&str; 10] = [
+const FLAGS: [&str; 11] = [
     "--headless=new",
     "--no-sandbox",
     "--disable-dev-shm-usage",
@@ -24,12 +26,13 @@ const FLAGS: [&str; 10] = [
     "--disable-component-update",
     "--disable-sync",
     "--disable-breakpad",
+    "--use-fake-device-for-media-stream",
 ];
 
 #[derive(Debug)]
 pub(super) struct Chromium {
     address: String,
-    _group: Group,
+    group: Group,
 }
 
 pub(super) fn start() -> Result<Chromium> {
@@ -41,7 +44,14 @@ pub(super) fn start() -> Result<Chromium> {
         port.trim_end_matches('.').parse::<u16>().ok()
     })
     .context("chromedriver")?;
-    Ok(Chromium { address: format!("http://127.0.0.1:{port}"), _group: group })
+    Ok(Chromium { address: format!("http://127.0.0.1:{port}"), group })
+}
+
+impl Chromium {
+    /// What the camera sees.
+    fn film(&self) -> PathBuf {
+        self.group.folder().join("camera.y4m")
+    }
 }
 
 impl Drive for Chromium {
@@ -50,9 +60,12 @@ impl Drive for Chromium {
     }
 
     fn capabilities(&self) -> Map<String, Value> {
+        // Read each time the camera is asked for; until a scenario writes it, there is no camera.
+        let film = format!("--use-file-for-fake-video-capture={}", self.film().display());
+        let flags: Vec<&str> = FLAGS.into_iter().chain([film.as_str()]).collect();
         let wanted = json!({
             "browserName": "chrome",
-            "goog:chromeOptions": { "args": FLAGS },
+            "goog:chromeOptions": { "args": flags },
             "goog:loggingPrefs": { "browser": "ALL", "performance": "ALL" },
         });
         wanted.as_object().cloned().unwrap_or_default()
@@ -96,6 +109,20 @@ impl Drive for Chromium {
         })
     }
 
+    fn set_camera<'a>(&'a self, at: &'a Client, to: Camera<'a>) -> LocalBoxFuture<'a, Result<()>> {
+        Box::pin(async move {
+            match to {
+                Camera::Missing => write_film(&self.film(), &[])?,
+                Camera::Refused | Camera::Anything => write_film(&self.film(), &[stripes()])?,
+                Camera::Sees(frames) => write_film(&self.film(), frames)?,
+            }
+            let setting = if matches!(to, Camera::Refused) { "denied" } else { "granted" };
+            let permission = json!({ "permission": { "name": "camera" }, "setting": setting });
+            devtools(at, "Browser.setPermission", permission).await?;
+            Ok(())
+        })
+    }
+
     fn take_seen<'a>(&'a self, at: &'a Client) -> LocalBoxFuture<'a, Result<Vec<Seen>>> {
         Box::pin(async move {
             let mut seen = Vec::new();
@@ -117,6 +144,13 @@ impl Drive for Chromium {
             Ok(seen)
         })
     }
+}
+
+/// A picture without a code.
+fn stripes() -> Frame {
+    let (width, height) = (640, 480);
+    let row = (0..=u8::MAX).cycle().take(width);
+    Frame { width, height, dots: row.cycle().take(width * height).collect() }
 }
 
 async fn log(at: &Client, kind: &str) -> Result<Vec<Value>> {

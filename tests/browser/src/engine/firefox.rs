@@ -3,12 +3,13 @@
 
 use std::process::{Command, Stdio};
 
-use anyhow::{Context as _, Result, bail};
+use anyhow::{Context as _, Result, bail, ensure};
 use fantoccini::Client;
 use futures::future::LocalBoxFuture;
 use serde_json::{Map, Value, json};
 
 use super::{Drive, Seen, find};
+use crate::camera::Camera;
 use crate::command::post;
 use crate::driver::{Group, wait_for_line};
 use crate::screen::{Media, Screen};
@@ -137,6 +138,21 @@ impl Drive for Firefox {
         const SCRIPT: &str = "Services.prefs.setStringPref('intl.accept_languages', arguments[0]);";
         Box::pin(async move {
             browser_scope(at, SCRIPT, json!(to)).await?;
+            Ok(())
+        })
+    }
+
+    fn set_camera<'a>(&'a self, at: &'a Client, to: Camera<'a>) -> LocalBoxFuture<'a, Result<()>> {
+        const SCRIPT: &str = "
+            const { refused, missing } = arguments[0];
+            const [always, never] = [1, 2];
+            Services.prefs.setIntPref('permissions.default.camera', refused ? never : always);
+            Services.prefs.setBoolPref('media.navigator.streams.fake', !missing);";
+        let refused = matches!(to, Camera::Refused);
+        let to_be = json!({ "refused": refused, "missing": matches!(to, Camera::Missing) });
+        Box::pin(async move {
+            ensure!(!matches!(to, Camera::Sees(_)), "Firefox's camera sees a pattern of its own");
+            browser_scope(at, SCRIPT, to_be).await?;
             Ok(())
         })
     }

@@ -19,6 +19,7 @@ use rustix::process::{Pid, Signal, kill_process};
 use serde_json::{Map, Value, json};
 
 use super::{Drive, Seen};
+use crate::camera::Camera;
 use crate::driver::{Group, pid, wait_for_line};
 use crate::screen::{Media, Screen};
 use crate::server::TAKE_COLLECTED;
@@ -122,6 +123,10 @@ impl Drive for WebKit {
 
     fn set_languages<'a>(&'a self, _: &'a Client, to: &'a str) -> LocalBoxFuture<'a, Result<()>> {
         Box::pin(async move { bail!("WebKitGTK's driver cannot set the languages {to}") })
+    }
+
+    fn set_camera<'a>(&'a self, _: &'a Client, to: Camera<'a>) -> LocalBoxFuture<'a, Result<()>> {
+        Box::pin(async move { bail!("WebKitGTK's driver cannot set what the camera sees: {to:?}") })
     }
 
     fn take_seen<'a>(&'a self, at: &'a Client) -> LocalBoxFuture<'a, Result<Vec<Seen>>> {
