@@ -57,6 +57,18 @@ fn the_answers_open_in_a_spreadsheet_and_nothing_calculates() {
     assert_eq!(both.code, 2, "one form at a time");
 }
 
+/// The page is held to the same files (`crates/page/tests/many.rs`).
+#[test]
+fn the_demo_orders_as_a_table() {
+    for (file, name) in [
+        ("orders.csv", "demo-orders.csv"),
+        ("surveys.jsonl", "demo-surveys.csv"),
+        ("links.txt", "demo-links.csv"),
+    ] {
+        golden(name, &run(&["check", "--csv", &demo(file)]).stdout);
+    }
+}
+
 #[test]
 fn columns_are_told_and_put_right() {
     let text = "Ref;Breite;Hoehe;Sturz;Bogen\nT-1;2345;2566;242;32\n";

@@ -20,6 +20,7 @@ mod envelope;
 mod error;
 mod find;
 pub mod json;
+pub mod list;
 #[cfg(feature = "qr")]
 pub mod qr;
 pub mod record;

@@ -4,17 +4,17 @@ use std::collections::BTreeMap;
 use std::path::PathBuf;
 use std::process::ExitCode;
 
-use hangtrue_core::check::{Report, Verdict};
+use hangtrue_core::check::Verdict;
 use hangtrue_core::finding::RuleCode;
-use hangtrue_core::order::Order;
-use hangtrue_core::say::Speaker;
-use hangtrue_link::csv::{self, ANSWER_COLUMNS, Row, Sheet, Source};
+use hangtrue_core::say::Language;
+use hangtrue_link::csv::{self, Sheet};
 use hangtrue_link::json::{Answer, Id};
+use hangtrue_link::list::{self, ANSWER_COLUMNS};
 use serde::Serialize;
 
 use super::{Numbered, exit, refusal};
 use crate::args;
-use crate::input::{Content, Input, Item, Piece, Reader, Wrong};
+use crate::input::{Input, Item, Piece, Reader, Wrong};
 use crate::jobs::Jobs;
 use crate::out::Out;
 use crate::progress::Progress;
@@ -183,35 +183,23 @@ fn record(item: Item, rules: &Rules) -> Told {
     let (cells, verdict) = match item.content {
         Ok(content) => {
             let report = rules.report(&content);
-            let Content { order, .. } = content;
-            (answered(line, item.id.text(), order, &report), Some(report.verdict))
+            let answer = list::Answer::order(line, &item.id, &content.order, &report);
+            (answer.cells(Language::English), Some(report.verdict))
         }
         Err(wrong) => (unread(line, item.id.text(), wrong), None),
     };
     Told { verdict, text: Text::Line(csv::line(&cells)), found: Vec::new() }
 }
 
-fn answered(line: usize, id: String, order: Order, report: &Report) -> [String; 15] {
-    let speaker = Speaker { unit: order.survey.unit, ..Speaker::default() };
-    let row = Row { line, id, source: Source::Cells, order: Ok(order) };
-    csv::answer(&row, Some(report), speaker)
-}
-
-/// As [`csv::answer`] writes a row that is no order, whatever it was read from.
+/// As [`list::Answer`] writes what is no order, for what only the command refuses too.
 fn unread(line: usize, id: String, wrong: Wrong) -> [String; 15] {
-    let mut cells = [const { String::new() }; 15];
-    for (name, text) in [
-        ("line", line.to_string()),
-        ("id", id),
-        ("verdict", "unread".to_owned()),
-        ("says", wrong.message),
-    ] {
-        let at = ANSWER_COLUMNS.iter().position(|column| *column == name);
-        if let Some(cell) = at.and_then(|at| cells.get_mut(at)) {
-            *cell = text;
-        }
-    }
-    cells
+    ANSWER_COLUMNS.map(|column| match column {
+        "line" => line.to_string(),
+        "id" => id.clone(),
+        "verdict" => "unread".to_owned(),
+        "says" => wrong.message.clone(),
+        _ => String::new(),
+    })
 }
 
 /// How many came to what.

@@ -101,7 +101,7 @@ fn is_one_text(path: &str, held: &str) -> bool {
     }
     // A mail has commas too: it is a table only where there is no link in it.
     match whole_links(held) {
-        0 => format::guess(Path::new(path), first) != Format::Csv || small(held).is_ok(),
+        0 => format::guess(path, first) != Format::Csv || small(held).is_ok(),
         links => links == 1,
     }
 }

@@ -3,8 +3,9 @@
 use hangtrue_core::check::Report;
 use hangtrue_core::order::Order;
 use hangtrue_core::say::Language;
-use hangtrue_link::csv::{Mark, Row, Sheet, Source};
+use hangtrue_link::csv::{Mark, Sheet};
 use hangtrue_link::json::{self, Fault, FileError, Id};
+use hangtrue_link::list::{self, Unread};
 use hangtrue_link::{LinkError, code, say};
 
 use super::Piece;
@@ -51,18 +52,20 @@ pub(crate) struct Wrong {
     pub(crate) message: String,
 }
 
-impl From<&FileError> for Wrong {
-    fn from(error: &FileError) -> Self {
-        let message = say::file(Language::English, error);
-        Self { code: error.fault.code(), place: error.place.clone(), message }
+impl From<Unread> for Wrong {
+    fn from(unread: Unread) -> Self {
+        let (code, place) = match &unread {
+            Unread::Row(fault) => (fault.code(), String::new()),
+            Unread::File(error) => (error.fault.code(), error.place.clone()),
+            Unread::Link(error) => (error.code(), String::new()),
+        };
+        Self { code, place, message: say::unread(Language::English, &unread) }
     }
 }
 
 impl From<LinkError> for Wrong {
     fn from(error: LinkError) -> Self {
-        let advice = say::link(Language::English, error);
-        let message = [&advice.what, " ", advice.ask].concat();
-        Self { code: error.code(), place: String::new(), message }
+        Unread::Link(error).into()
     }
 }
 
@@ -89,7 +92,8 @@ impl Reader {
         match piece {
             Piece::TooLong { line } => {
                 let error = FileError::new(String::new(), Fault::TooLong { most: LONGEST });
-                vec![Item { line: *line, id: Id::None, content: Err(Wrong::from(&error)) }]
+                let wrong = Wrong::from(Unread::File(error));
+                vec![Item { line: *line, id: Id::None, content: Err(wrong) }]
             }
             Piece::Text { line, text } => match (&self.sheet, self.format) {
                 (Some(sheet), _) => rows(sheet, *line, text),
@@ -108,10 +112,15 @@ fn lines(from: u64, text: &str, item: fn(u64, &str) -> Item) -> Vec<Item> {
 }
 
 fn json_line(line: u64, text: &str) -> Item {
-    match json::parse_any(text.strip_prefix('\u{feff}').unwrap_or(text)) {
-        Ok(document) => Item::of(line, document),
-        Err((id, error)) => Item { line, id, content: Err(Wrong::from(&error)) },
-    }
+    list::Item::of_json(place(line), text).into()
+}
+
+fn link(line: u64, text: &str) -> Item {
+    list::Item::of_link(place(line), text).into()
+}
+
+fn place(line: u64) -> usize {
+    usize::try_from(line).unwrap_or(usize::MAX)
 }
 
 /// A whole JSON file.
@@ -120,14 +129,10 @@ pub(super) fn document(text: &str) -> Item {
         Ok(document) => Item::of(1, document),
         Err((id, error)) => {
             let message = say::whole_file(Language::English, &error);
-            let wrong = Wrong { message, ..Wrong::from(&error) };
+            let wrong = Wrong { message, ..Wrong::from(Unread::File(error)) };
             Item { line: 1, id, content: Err(wrong) }
         }
     }
-}
-
-fn link(line: u64, text: &str) -> Item {
-    Item { line, id: Id::None, content: linked(text).map_err(Wrong::from) }
 }
 
 /// The order of the link in `text`.
@@ -143,22 +148,18 @@ pub(crate) fn small(text: &str) -> Result<Content, code::SmallError> {
 }
 
 fn rows(sheet: &Sheet, line: u64, text: &str) -> Vec<Item> {
-    let mut mark = Mark { at: 0, line: usize::try_from(line).unwrap_or(usize::MAX) };
-    core::iter::from_fn(|| sheet.next(text, &mut mark)).map(Item::from).collect()
+    let mut mark = Mark { at: 0, line: place(line) };
+    let rows = core::iter::from_fn(|| sheet.next(text, &mut mark));
+    rows.map(|row| list::Item::from(row).into()).collect()
 }
 
-impl From<Row> for Item {
-    fn from(row: Row) -> Self {
-        let id = if row.id.is_empty() { Id::None } else { Id::Text(row.id) };
-        let is_order = row.source == Source::Link;
-        let content = match row.order {
-            Ok(order) => Ok(Content { order, is_order, corrected: Vec::new() }),
-            Err(fault) => {
-                let message = say::table(Language::English, &fault);
-                Err(Wrong { code: fault.code(), place: String::new(), message })
-            }
+impl From<list::Item> for Item {
+    fn from(item: list::Item) -> Self {
+        let content = match item.order {
+            Ok(order) => Ok(Content { order, is_order: item.judged, corrected: Vec::new() }),
+            Err(unread) => Err(unread.into()),
         };
-        Self { line: row.line as u64, id, content }
+        Self { line: item.line as u64, id: item.id, content }
     }
 }
 

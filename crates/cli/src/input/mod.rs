@@ -69,7 +69,7 @@ impl Input {
         }
         let first = String::from_utf8_lossy(&head);
         let format = match how.format {
-            Format::Auto => format::guess(path, &first),
+            Format::Auto => format::guess(&path.to_string_lossy(), &first),
             known => known,
         };
         if format != Format::Csv && (!how.column.is_empty() || how.unit.is_some()) {

@@ -80,6 +80,10 @@ pub enum Measure {
 }
 
 impl Measure {
+    /// All of them, in the order they are offered.
+    pub const ALL: [Self; 5] =
+        [Self::Inch, Self::Foot, Self::Millimetre, Self::Centimetre, Self::Metre];
+
     /// The measure of a name, in lower case.
     #[must_use]
     pub fn from_name(name: &str) -> Option<Self> {

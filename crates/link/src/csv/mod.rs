@@ -28,7 +28,6 @@
 //! assert!(sheet.next(text, &mut mark).is_none());
 //! ```
 
-mod answer;
 mod column;
 mod fault;
 mod header;
@@ -38,7 +37,6 @@ mod row;
 mod sheet;
 mod write;
 
-pub use answer::{ANSWER_COLUMNS, answer};
 pub use column::{Column, Measure, What};
 pub use fault::Fault;
 pub use order::{ORDER_COLUMNS, order};

@@ -53,6 +53,20 @@ pub fn table(language: Language, fault: &crate::csv::Fault) -> String {
     }
 }
 
+/// Why one of many is no order.
+#[must_use]
+pub fn unread(language: Language, unread: &crate::list::Unread) -> String {
+    use crate::list::Unread;
+    match unread {
+        Unread::Row(fault) => table(language, fault),
+        Unread::File(error) => file(language, error),
+        Unread::Link(error) => {
+            let advice = link(language, *error);
+            [&advice.what, " ", advice.ask].concat()
+        }
+    }
+}
+
 /// Why what a clerk typed is no run of characters.
 #[must_use]
 pub fn heard(language: Language, error: &HeardError) -> String {
