@@ -15,11 +15,12 @@ const MAY: [(&str, &[&str]); 6] = [
 
 /// What only ever runs on a developer's machine: it may depend on anything, and
 /// nothing that ships may depend on it.
-const TOOLS: [&str; 6] = [
+const TOOLS: [&str; 7] = [
     "xtask",
     "hangtrue-tests",
     "hangtrue-browser",
     "hangtrue-sim",
+    "hangtrue-hostile",
     "hangtrue-patch-probe",
     "hangtrue-bench",
 ];

@@ -196,9 +196,8 @@ fn what_is_no_link_is_told_from_a_damaged_one() {
 
 #[test]
 fn a_link_of_a_version_to_come_is_not_called_damaged() {
-    // The envelope is the same for all versions.
-    let payload = sealed(2, &[1, 2, 3]);
-    assert_eq!(decode(&payload), Err(LinkError::Newer { version: '2' }));
+    // The envelope is the same for all versions: this one was sealed by `tests/hostile`.
+    assert_eq!(decode("2B123YZXQQM"), Err(LinkError::Newer { version: '2' }));
     let first = encode(&demo()).unwrap().replacen('1', "2", 1);
     assert_eq!(decode(&first), Err(LinkError::Changed));
 }
@@ -236,104 +235,6 @@ proptest! {
     fn any_text_is_read_or_refused(text in ".{0,200}", marked in "#[0-9A-Za-z\n> %=]{0,200}") {
         let _ = (find(&text), decode(&text), find(&marked), decode(&marked));
     }
-}
-
-proptest! {
-    #![proptest_config(config())]
-    /// Contents that are nearly an order, behind a sound envelope: refused, or read as
-    /// an order that has exactly this payload.
-    #[test]
-    fn forged_contents_are_one_order_or_none(
-        which in 0..7_usize,
-        changes in prop::collection::vec((any::<prop::sample::Index>(), 0..32_u8), 1..4),
-        cut in 0..3_usize,
-        more in prop::collection::vec(0..32_u8, 0..3),
-    ) {
-        let payload = vectors()[which].1;
-        let symbols: Vec<u8> = payload.chars().map(|c| alphabet::symbol(c).unwrap()).collect();
-        let mut contents = symbols[2..symbols.len() - 6 - cut].to_vec();
-        for (at, value) in changes {
-            let at = at.index(contents.len());
-            contents[at] = value;
-        }
-        contents.extend(more);
-        let forged = sealed(1, &contents);
-        match decode(&forged) {
-            Ok(order) => prop_assert_eq!(encode(&order), Ok(forged)),
-            Err(error) => prop_assert_eq!(error, LinkError::Contents),
-        }
-    }
-}
-
-/// A small generator of our own: fast, and the same on every machine.
-struct Lcg(u64);
-
-impl Lcg {
-    fn next(&mut self) -> u32 {
-        // Knuth, MMIX.
-        self.0 =
-            self.0.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
-        (self.0 >> 33) as u32
-    }
-    fn below(&mut self, n: u32) -> u32 {
-        self.next() % n
-    }
-}
-
-/// Random letters, and random contents behind a sound envelope: the second kind gets
-/// past the check and meets the reader of the contents.
-fn random_payloads(count: u32, seed: u64) -> u32 {
-    let mut random = Lcg(seed);
-    let mut accepted = 0;
-    let mut read = 0;
-    for round in 0..count {
-        let length = random.below(if round % 64 == 0 { 4000 } else { 160 });
-        let symbols: Vec<u8> = (0..length).map(|_| (random.below(32)) as u8).collect();
-        accepted += u32::from(decode(&alphabet::letters(&symbols)).is_ok());
-        read += u32::from(decode(&sealed(1, &symbols)).is_ok());
-    }
-    println!("{count} random payloads: {accepted} accepted; sealed: {read} read");
-    accepted
-}
-
-/// `contents` of `version` behind version, length and check, written here a second time from SPEC.md.
-fn sealed(version: u8, contents: &[u8]) -> String {
-    let mut symbols = vec![version, ((contents.len() + 8) % 32) as u8];
-    symbols.extend_from_slice(contents);
-    let generator = [0x3b6a_57b2_u32, 0x2650_8e6d, 0x1ea1_19fa, 0x3d42_33dd, 0x2a14_62b3];
-    let mut register = 1_u32;
-    for symbol in symbols.iter().copied().chain([0; 6]) {
-        let top = register >> 25;
-        register = (register & 0x1ff_ffff) << 5 ^ u32::from(symbol);
-        for (bit, tap) in generator.into_iter().enumerate() {
-            if top >> bit & 1 == 1 {
-                register ^= tap;
-            }
-        }
-    }
-    register ^= 0x2bc8_30a3;
-    symbols.extend((0..6).map(|at| (register >> (25 - 5 * at) & 31) as u8));
-    alphabet::letters(&symbols)
-}
-
-#[test]
-fn the_envelope_is_as_the_specification_says() {
-    for (name, payload) in vectors() {
-        let symbols: Vec<u8> = payload.chars().map(|c| alphabet::symbol(c).unwrap()).collect();
-        let contents = &symbols[2..symbols.len() - 6];
-        assert_eq!(sealed(1, contents), payload, "{name}");
-    }
-}
-
-#[test]
-fn random_payloads_are_refused_without_a_panic() {
-    assert_eq!(random_payloads(20_000, 1), 0);
-}
-
-#[test]
-#[ignore = "some ten seconds; run with --ignored"]
-fn a_million_random_payloads_are_refused_without_a_panic() {
-    assert_eq!(random_payloads(1_000_000, 2), 0);
 }
 
 /// Prints `tests/vectors/link-v1.csv` anew. Only for a version that is not released yet:

@@ -9,6 +9,8 @@ mod build;
 mod dist;
 mod embed;
 mod eval;
+mod fuzz;
+mod hostile;
 mod serve;
 mod sh;
 mod site;
@@ -27,6 +29,8 @@ usage: cargo xtask COMMAND
   eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
                     the judge on invented surveys, by seed, beside simpler checks
   bench judge       how long a judgement takes
+  hostile [--payloads N]  ten million random links: what the worst of them costs
+  fuzz TARGET [--seconds N] [--runs N]  libFuzzer on one of the ways in of tests/hostile
   dist              write the static site to dist/
   size              gzip sizes of dist/, held to the budget
   weight [FEATURE]  what the bytes of the module are, by crate and by function";
@@ -40,6 +44,8 @@ fn main() -> ExitCode {
         Some((&"browser", rest)) => browser::run(rest),
         Some((&"eval", rest)) => eval::run(rest),
         Some((&"bench", rest)) => bench::run(rest),
+        Some((&"hostile", rest)) => hostile::run(rest),
+        Some((&"fuzz", rest)) => fuzz::run(rest),
         Some((&"dist", rest)) => dist::run(rest),
         Some((&"size", rest)) => size::run(rest),
         Some((&"weight", rest)) => weight::run(rest),
