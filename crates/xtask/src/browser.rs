@@ -26,8 +26,12 @@ const ENGINES: [Engine; 3] = [
 /// Pictures and text of what the browser prints.
 const PAPER: (&str, &str) = ("pdftoppm", "poppler-utils");
 
-/// For the accessibility rules, which are an npm package.
+/// For what the tests have from there.
 const NPM: (&str, &str) = ("npm", "npm");
+
+/// The accessibility rules, and a second reader of codes; each with its folder, which holds its
+/// lock file.
+const NPM_PACKAGES: [(&str, &str); 2] = [("axe-core", "axe"), ("jsqr", "jsqr")];
 
 /// Firefox's driver, which Debian lacks, is a crate.
 const GECKODRIVER: (&str, &str) = ("geckodriver", "0.37.1");
@@ -108,19 +112,20 @@ pub(crate) fn install(engine: Option<&str>) -> Result<()> {
     if wanted.iter().any(|(name, _)| *name == "firefox") {
         install_geckodriver()?;
     }
-    install_axe()
+    NPM_PACKAGES.into_iter().try_for_each(|(package, folder)| install_from_npm(package, folder))
 }
 
-/// The accessibility rules, at the version that the lock file holds.
-fn install_axe() -> Result<()> {
-    let folder = sh::root().join("tests/browser/axe");
+/// A package of the tests, at the version that its folder's lock file holds.
+fn install_from_npm(package: &str, folder: &str) -> Result<()> {
+    let folder = sh::root().join("tests/browser").join(folder);
     let version = |file: &str, place: &str| {
         let text = fs::read_to_string(folder.join(file)).ok()?;
         let json: serde_json::Value = serde_json::from_str(&text).ok()?;
         json.pointer(place)?.as_str().map(str::to_owned)
     };
-    let wanted = version("package.json", "/dependencies/axe-core");
-    if wanted.is_some() && version("node_modules/axe-core/package.json", "/version") == wanted {
+    let wanted = version("package.json", &format!("/dependencies/{package}"));
+    let installed = version(&format!("node_modules/{package}/package.json"), "/version");
+    if wanted.is_some() && installed == wanted {
         return Ok(());
     }
     let mut npm = sh::command("npm", &["ci", "--no-audit", "--no-fund", "--prefix"]);

@@ -28,6 +28,7 @@ mod paper;
 mod patch;
 mod picture;
 mod pictures;
+mod second_reader;
 mod semantics;
 mod share;
 mod smoke;
@@ -127,6 +128,9 @@ fn main() -> ExitCode {
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),
         scenario!(paper::the_button_prints),
         scenario!(picture::the_code_on_the_screen_is_read),
+        scenario!(second_reader::reads_what_the_page_shows),
+        scenario!(second_reader::reads_each_level_blurred_turned_and_stained),
+        scenario!(second_reader::reads_nothing_where_there_is_no_code),
         scenario!(picture::voice),
         scenario!(picture::an_order_that_was_sent),
         scenario!(share::mail_and_message_hold_the_order),
