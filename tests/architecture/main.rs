@@ -6,3 +6,4 @@
 
 mod edges;
 mod files;
+mod lints;

@@ -157,6 +157,53 @@ mod tests {
     use crate::survey::Entry;
     use proptest::prelude::*;
 
+    #[test]
+    fn a_day_is_read_as_it_is_written_and_in_no_other_way() {
+        for (year, month, day, text) in [
+            (2026, 11, 25, "2026-11-25"),
+            (2000, 1, 1, "2000-01-01"),
+            (2255, 12, 31, "2255-12-31"),
+            (2030, 10, 9, "2030-10-09"),
+        ] {
+            let date = Date { year, month, day };
+            assert_eq!((date.text().as_str(), Date::from_text(text)), (text, Some(date)));
+        }
+        for text in [
+            "",
+            "2026",
+            "2026-11",
+            "2026-11-2",
+            "2026-11-025",
+            "26-11-25",
+            "2026-1-25",
+            "1999-11-25",
+            "2256-11-25",
+            "2026-00-25",
+            "2026-13-25",
+            "2026-11-00",
+            "2026-11-32",
+            "2026-11-25-1",
+            "2026-11-25 ",
+            "2026/11/25",
+            "+026-11-25",
+            "2026-+1-25",
+        ] {
+            assert_eq!(Date::from_text(text), None, "{text}");
+        }
+    }
+
+    #[test]
+    fn an_order_is_complete_with_all_four_numbers_only() {
+        let mut survey = Survey::new(Unit::Inch);
+        for (at, dimension) in Dimension::ALL.into_iter().enumerate() {
+            let numbers = Numbers::of(&survey, &Profile::default(), &Preparation::default());
+            assert!(!numbers.complete(), "{at}");
+            survey.add(dimension.spots()[0], "9");
+        }
+        let numbers = Numbers::of(&survey, &Profile::default(), &Preparation::default());
+        assert!(numbers.complete());
+    }
+
     proptest! {
         /// The door must fit at every place that was read, and by less than one step.
         #[test]

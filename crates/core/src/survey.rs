@@ -172,4 +172,57 @@ mod tests {
         assert_eq!(survey.mean(Dimension::Width), Some(Length::from_mm(2307)));
         assert_eq!(survey.mean(Dimension::Bow), None);
     }
+
+    fn texts(survey: &Survey, spot: Spot) -> Vec<&str> {
+        survey.entries(spot).iter().map(|entry| entry.text.as_str()).collect()
+    }
+
+    #[test]
+    fn a_text_is_put_at_its_place_and_blanks_fall_off_the_end() {
+        let (mut survey, spot) = (Survey::new(Unit::Inch), Spot::BowSecond);
+        survey.set(spot, 2, "1 1/4");
+        assert_eq!(texts(&survey, spot), ["", "", "1 1/4"]);
+        survey.entries_mut(spot)[2].struck = true;
+        survey.set(spot, 2, "1 3/8");
+        assert_eq!(survey.entries(spot)[2].read, Ok(Length::from_sixteenths(22)));
+        assert!(survey.entries(spot)[2].struck, "what is struck stays so");
+        survey.set(spot, 0, "1");
+        assert_eq!(texts(&survey, spot), ["1", "", "1 3/8"]);
+        survey.set(spot, 2, " ");
+        assert_eq!(texts(&survey, spot), ["1"]);
+        survey.set(spot, 0, "");
+        assert!(survey.entries(spot).is_empty());
+    }
+
+    #[test]
+    fn another_unit_changes_no_reading() {
+        let mut survey = Survey::new(Unit::Inch);
+        for text in ["9 1/2 ", "240 mm", "wide"] {
+            survey.add(Spot::HeaderLeft, text);
+        }
+        let before: Vec<Length> = survey.lengths(Spot::HeaderLeft).collect();
+        survey.set_unit(Unit::Millimetre);
+        assert_eq!(survey.unit, Unit::Millimetre);
+        assert_eq!(texts(&survey, Spot::HeaderLeft), ["9 1/2 in", "240 mm", "wide"]);
+        assert_eq!(survey.lengths(Spot::HeaderLeft).collect::<Vec<_>>(), before);
+    }
+
+    #[test]
+    fn of_readings_that_are_as_tight_the_first_counts() {
+        let mut survey = Survey::new(Unit::Inch);
+        for (spot, text) in [
+            (Spot::WidthLow, "93"),
+            (Spot::WidthMiddle, "92"),
+            (Spot::WidthHigh, "92"),
+            (Spot::BowFirst, "1"),
+            (Spot::BowSecond, "1 1/4"),
+            (Spot::BowThird, "1 1/4"),
+        ] {
+            survey.add(spot, text);
+        }
+        let tightest = |dimension| survey.tightest(dimension).map(|(spot, _)| spot);
+        assert_eq!(tightest(Dimension::Width), Some(Spot::WidthMiddle));
+        assert_eq!(tightest(Dimension::Bow), Some(Spot::BowSecond));
+        assert_eq!(tightest(Dimension::Height), None);
+    }
 }

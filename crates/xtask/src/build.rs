@@ -13,7 +13,8 @@ use wasm_bindgen_cli_support::{Bindgen, Output};
 
 use crate::sh::{self, say};
 
-const TARGET: &str = "wasm32-unknown-unknown";
+/// What the page is compiled for.
+pub(crate) const TARGET: &str = "wasm32-unknown-unknown";
 
 /// What the browser runs.
 pub(crate) struct Built {
@@ -132,7 +133,11 @@ fn remapped_paths() -> Result<OsString> {
     Ok(flags.join(&OsString::from("\u{1f}")))
 }
 
-fn cargo_home() -> Result<PathBuf> {
+/// Where cargo keeps what it fetched.
+///
+/// # Errors
+/// When neither variable says.
+pub(crate) fn cargo_home() -> Result<PathBuf> {
     if let Some(folder) = env::var_os("CARGO_HOME") {
         return Ok(PathBuf::from(folder));
     }

@@ -7,10 +7,14 @@ use anyhow::{Context as _, Result};
 
 use crate::sh::{self, say};
 use crate::site::Site;
+use crate::supply::sbom;
+
+/// The folder's name in the tree.
+pub(crate) const NAME: &str = "dist";
 
 /// Where the site is written. Wiped first: a hashed name of an earlier build must not stay.
 pub(crate) fn folder() -> PathBuf {
-    sh::root().join("dist")
+    sh::root().join(NAME)
 }
 
 /// Builds the site and writes it.
@@ -38,6 +42,13 @@ pub(crate) fn write(site: &Site) -> Result<()> {
         fs::write(&path, &file.bytes)
             .with_context(|| format!("cannot write {}", path.display()))?;
     }
-    say!("wrote {} files to dist/", site.files().len());
+    let bill = folder.join(sbom::NAME);
+    fs::write(&bill, sbom::text(site.files())?)
+        .with_context(|| format!("cannot write {}", bill.display()))?;
+    say!(
+        "wrote {} files to dist/, and {} that says what is in them",
+        site.files().len(),
+        sbom::NAME
+    );
     Ok(())
 }

@@ -7,7 +7,7 @@
 use std::fs;
 use std::path::PathBuf;
 
-use anyhow::{Context as _, Result, bail};
+use anyhow::{Result, bail};
 
 use crate::sh::{self, say};
 
@@ -42,7 +42,7 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
     if !rest.is_empty() {
         bail!("`{}` lacks its number", rest.concat());
     }
-    let folder = target_folder()?.join("fuzz");
+    let folder = sh::target_folder()?.join("fuzz");
     let (program, own) = (build(target, &folder)?, folder.join(target));
     let [seeds, corpus, found] = ["seeds", "corpus", "found"].map(|name| own.join(name));
     for folder in [&corpus, &found] {
@@ -68,12 +68,4 @@ fn build(target: &str, folder: &std::path::Path) -> Result<PathBuf> {
     cargo.env("CARGO_ENCODED_RUSTFLAGS", FLAGS.join("\u{1f}"));
     sh::run(&mut cargo)?;
     Ok(folder.join(host).join("release").join(target))
-}
-
-fn target_folder() -> Result<PathBuf> {
-    let metadata = ["metadata", "--format-version=1", "--no-deps", "--offline"];
-    let metadata = sh::output(&mut sh::cargo(&metadata))?;
-    let metadata: serde_json::Value = serde_json::from_str(&metadata)?;
-    let folder = metadata.get("target_directory").and_then(serde_json::Value::as_str);
-    folder.map(PathBuf::from).context("cargo does not say where it builds")
 }

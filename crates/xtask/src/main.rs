@@ -11,11 +11,13 @@ mod embed;
 mod eval;
 mod fuzz;
 mod hostile;
+mod reproduce;
 mod serve;
 mod sh;
 mod site;
 mod size;
 mod style;
+mod supply;
 mod test;
 mod weight;
 
@@ -31,6 +33,8 @@ usage: cargo xtask COMMAND
   bench judge       how long a judgement takes
   hostile [--payloads N]  ten million random links: what the worst of them costs
   fuzz TARGET [--seconds N] [--runs N]  libFuzzer on one of the ways in of tests/hostile
+  audit             licences, sources, bans and advisories of all crates, by cargo-deny
+  reproduce         the site built twice, in two folders: the same bytes
   dist              write the static site to dist/
   size              gzip sizes of dist/, held to the budget
   weight [FEATURE]  what the bytes of the module are, by crate and by function";
@@ -46,6 +50,8 @@ fn main() -> ExitCode {
         Some((&"bench", rest)) => bench::run(rest),
         Some((&"hostile", rest)) => hostile::run(rest),
         Some((&"fuzz", rest)) => fuzz::run(rest),
+        Some((&"audit", rest)) => supply::run(rest),
+        Some((&"reproduce", rest)) => reproduce::run(rest),
         Some((&"dist", rest)) => dist::run(rest),
         Some((&"size", rest)) => size::run(rest),
         Some((&"weight", rest)) => weight::run(rest),

@@ -19,6 +19,17 @@ pub(crate) fn root() -> PathBuf {
     here.ancestors().nth(2).map(PathBuf::from).unwrap_or(here)
 }
 
+/// Where cargo builds.
+///
+/// # Errors
+/// When cargo does not say.
+pub(crate) fn target_folder() -> Result<PathBuf> {
+    let words = ["metadata", "--format-version=1", "--no-deps", "--offline"];
+    let metadata: serde_json::Value = serde_json::from_str(&output(&mut cargo(&words))?)?;
+    let folder = metadata.get("target_directory").and_then(serde_json::Value::as_str);
+    folder.map(PathBuf::from).context("cargo does not say where it builds")
+}
+
 /// The cargo that runs this, so that a toolchain chosen with `+name` stays chosen.
 pub(crate) fn cargo(arguments: &[&str]) -> Command {
     command(&env::var("CARGO").unwrap_or_else(|_| "cargo".to_owned()), arguments)

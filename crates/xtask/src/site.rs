@@ -17,7 +17,7 @@ use hangtrue_page::builder::{self, Given};
 
 use crate::build::{self, Built};
 use crate::sh::{self, say};
-use crate::{embed, style};
+use crate::{embed, reproduce, style};
 
 /// What the page may load and do. `'wasm-unsafe-eval'` lets it compile its own module, nothing else;
 /// no markup is ever parsed by the browser; the one policy is
@@ -92,6 +92,7 @@ impl Site {
         press.files.extend(embed::files(&web, &survey)?);
         press.add_dealer(&web)?;
         press.add_builder(&web, &builder)?;
+        reproduce::names_no_folder(&press.files)?;
         Ok(Self { files: press.files })
     }
 

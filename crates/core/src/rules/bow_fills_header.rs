@@ -43,4 +43,14 @@ mod tests {
         assert_eq!(with(9 * 16 + 8), ["stop bow.first,header.left"]);
         assert!(with(9 * 16 + 7).is_empty());
     }
+
+    #[test]
+    fn a_header_that_is_to_be_built_counts_as_it_will_be() {
+        let shallow = [Spot::HeaderLeft, Spot::HeaderCenter, Spot::HeaderRight].map(|at| (at, 80));
+        for bow in [20, 88] {
+            let mut survey = survey(&[&shallow[..], &[(Spot::BowFirst, bow)]].concat());
+            survey.prepared = false;
+            assert!(found(&survey, "bow-fills-header").is_empty(), "{bow}");
+        }
+    }
 }

@@ -66,4 +66,16 @@ mod tests {
         let one = survey(&[(Spot::HeaderLeft, 20)]);
         assert!(found(&one, "exchanged-header-bow").is_empty());
     }
+
+    #[test]
+    fn bows_that_are_no_header_either_are_not_exchanged() {
+        let headers = [Spot::HeaderLeft, Spot::HeaderCenter, Spot::HeaderRight].map(|at| (at, 20));
+        let with = |bows: &[(Spot, i64)]| {
+            found(&survey(&[&headers[..], bows].concat()), "exchanged-header-bow").len()
+        };
+        assert_eq!(with(&[(Spot::BowFirst, 9 * 16)]), 1);
+        // Deeper than any header; and one of two that is as deep as the header itself.
+        assert_eq!(with(&[(Spot::BowFirst, 30 * 16)]), 0);
+        assert_eq!(with(&[(Spot::BowFirst, 9 * 16), (Spot::BowSecond, 20)]), 0);
+    }
 }

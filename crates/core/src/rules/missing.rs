@@ -45,4 +45,19 @@ mod tests {
             assert_eq!(found(&s, "missing"), [format!("stop {a},{b},{c}")]);
         }
     }
+
+    #[test]
+    fn struck_and_blank_is_nothing_and_unreadable_is_something() {
+        let mut s = survey(&[]);
+        for spot in Dimension::Bow.spots() {
+            s.entries_mut(spot).clear();
+        }
+        s.add(crate::Spot::BowFirst, "1 1/4");
+        s.add(crate::Spot::BowSecond, " ");
+        assert!(found(&s, "missing").is_empty());
+        s.entries_mut(crate::Spot::BowFirst)[0].struck = true;
+        assert_eq!(found(&s, "missing").len(), 1);
+        s.add(crate::Spot::BowThird, "deep");
+        assert!(found(&s, "missing").is_empty(), "it is told as unreadable");
+    }
 }

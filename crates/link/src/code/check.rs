@@ -152,20 +152,24 @@ fn explain(typed: &Said, word: &[Option<u8>], changes: &[Change]) -> Option<Vec<
         return None;
     }
     let unit = if frame & 1 == 1 { Unit::Millimetre } else { Unit::Inch };
+    let mut right = Said { unit, build: frame & 2 != 0, ..*typed };
     for dimension in Dimension::ALL {
         let at = 2 * dimension.index();
         if changes.iter().any(|change| change.at / 2 == dimension.index() && change.at < DATA - 1) {
             let residue = i64::from(*true_word.get(at)?) + 32 * i64::from(*true_word.get(at + 1)?);
             let was = typed.numbers.get(dimension.index()).copied().flatten();
             let likely = likely(dimension, residue, was, unit);
-            if likely.is_empty() {
-                return None;
-            }
+            *right.numbers.get_mut(dimension.index())? = Some(*likely.first()?);
             misheard.push(Misheard::Number { dimension, typed: was, likely });
         }
     }
     if changes.iter().any(|change| change.at == DATA - 1) {
-        misheard.push(Misheard::Frame { unit, build: frame & 2 != 0 });
+        misheard.push(Misheard::Frame { unit, build: right.build });
+    }
+    // In another unit the numbers that seemed to agree are other numbers.
+    let agrees = right.symbols().into_iter().zip(&true_word).all(|(own, is)| own == Some(*is));
+    if !agrees {
+        return None;
     }
     for change in changes.iter().filter(|change| change.at >= DATA) {
         misheard
@@ -275,6 +279,17 @@ mod tests {
         let first = Misheard::Character { at: 1, likely: letters.chars().next().unwrap() };
         assert_eq!(compare(&demo(), &unheard), Ok(Outcome::Differs(vec![first])));
         assert!(compare(&demo(), "12345").is_err());
+    }
+
+    /// 640 in is 16256 mm, and 16256 counts other steps than 640 in does: to tell the unit
+    /// and the header alone would leave three numbers wrong.
+    #[test]
+    fn another_unit_is_not_told_while_numbers_hang_on_it() {
+        let inches = |inches| Some(Length::from_inches(inches));
+        let header = Some(Length::from_sixty_fourths(41_010));
+        let numbers = [inches(640), inches(640), header, inches(640)];
+        let typed = Said { unit: Unit::Inch, build: true, numbers };
+        assert_eq!(compare(&typed, "595YFQ"), Ok(Outcome::Refused));
     }
 
     #[test]
