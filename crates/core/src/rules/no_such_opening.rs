@@ -1,6 +1,6 @@
 //! Openings and headers of a size that no truck body has: a digit was lost or added.
 
-use super::{Context, Rule, exchanged_header_bow};
+use super::{Context, Rule};
 use crate::bounds::{HEADER_POSSIBLE, HEIGHT_POSSIBLE, WIDTH_POSSIBLE};
 use crate::finding::{Finding, Severity};
 use crate::length::Length;
@@ -16,9 +16,6 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
         (Dimension::Height, HEIGHT_POSSIBLE),
         (Dimension::Header, HEADER_POSSIBLE),
     ] {
-        if dimension == Dimension::Header && exchanged_header_bow::explains(context) {
-            continue;
-        }
         for (spot, value) in context.survey.of(dimension).filter(|(_, v)| *v > Length::ZERO) {
             if let Some(says) = RuleSays::beyond(Subject::Reading(spot), value, &limit) {
                 let hints = Hint::list([Hint::ReadAgain(spot), Hint::HowToRead(dimension)]);
@@ -49,5 +46,13 @@ mod tests {
             ["stop header.right"]
         );
         assert!(found(&survey(&[(Spot::WidthLow, 36 * 16)]), "no-such-opening").is_empty());
+    }
+
+    #[test]
+    fn nothing_at_all_is_told_elsewhere_and_an_exchange_hides_no_lost_digit() {
+        assert!(found(&survey(&[(Spot::WidthLow, 0)]), "no-such-opening").is_empty());
+        let headers = [Spot::HeaderLeft, Spot::HeaderCenter, Spot::HeaderRight].map(|at| (at, 20));
+        let exchanged = [&headers[..], &[(Spot::BowFirst, 144), (Spot::WidthLow, 144)]].concat();
+        assert_eq!(found(&survey(&exchanged), "no-such-opening"), ["stop width.low"]);
     }
 }

@@ -43,4 +43,18 @@ mod tests {
         assert!(with(1776 + 8).is_empty() && with(1776 - 8).is_empty());
         assert_eq!(with(1776 + 9), ["recheck loop.sill_to_roof"]);
     }
+
+    #[test]
+    fn what_is_told_by_the_spread_is_told_once() {
+        let with = |spot, second| {
+            let mut s = survey(&[]);
+            put(&mut s, spot, second);
+            (found(&s, "repeats").len(), found(&s, "spread").len())
+        };
+        // 9/16 in apart, then 1 9/16 in, which is more than a frame's usual spread.
+        assert_eq!(with(Spot::WidthMiddle, 92 * 16 + 3 + 9), (1, 0));
+        assert_eq!(with(Spot::WidthMiddle, 92 * 16 + 3 + 25), (0, 1));
+        // A post is no ordered dimension and has no spread.
+        assert_eq!(with(Spot::PostLeft, 48 + 25), (1, 0));
+    }
 }

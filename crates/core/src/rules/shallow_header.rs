@@ -48,4 +48,20 @@ mod tests {
         as_found.prepared = false;
         assert_eq!(found(&as_found, "shallow-header"), ["note header.left"]);
     }
+
+    #[test]
+    fn deep_enough_nothing_and_exchanged_are_no_shallow_headers() {
+        let all = [Spot::HeaderLeft, Spot::HeaderCenter, Spot::HeaderRight];
+        let with = |header, bow| {
+            let headers = all.map(|spot| (spot, header));
+            let mut s = survey(&[&headers[..], &[(Spot::BowFirst, bow)]].concat());
+            s.prepared = false;
+            found(&s, "shallow-header").len()
+        };
+        assert_eq!(with(7 * 16 - 1, 20), 1);
+        assert_eq!(with(7 * 16, 20), 0);
+        assert_eq!(with(9 * 16, 20), 0);
+        assert_eq!(with(0, 20), 0, "told as not positive");
+        assert_eq!(with(20, 9 * 16), 0, "told as exchanged");
+    }
 }

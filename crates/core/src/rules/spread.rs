@@ -63,7 +63,9 @@ fn suspects(readings: &[(Spot, Length)]) -> Vec<Spot> {
 #[cfg(test)]
 mod tests {
     use crate::Spot;
-    use crate::rules::testing::{found, survey};
+    use crate::profile::Profile;
+    use crate::rules::testing::{check_all, found, survey};
+    use crate::say::{Hint, Message};
 
     #[test]
     fn the_odd_one_is_the_suspect() {
@@ -85,5 +87,16 @@ mod tests {
         assert_eq!(with(92 * 16 + 3 + 25).len(), 1);
         assert!(with(92 * 16 + 3 + 48).iter().all(|found| found.starts_with("recheck")));
         assert!(with(92 * 16 + 3 + 49).iter().all(|found| found.starts_with("stop")));
+    }
+
+    #[test]
+    fn only_a_bent_frame_is_to_be_straightened() {
+        let straighten = |high| {
+            let found = check_all(&survey(&[(Spot::WidthHigh, high)]), &Profile::default());
+            let spread = found.iter().find(|finding| finding.rule == "spread").unwrap();
+            spread.hints.contains(&Message::Hint(Hint::Straighten))
+        };
+        assert!(!straighten(92 * 16 + 3 + 25));
+        assert!(straighten(92 * 16 + 3 + 49));
     }
 }

@@ -48,5 +48,10 @@ mod tests {
             found(&survey(&[(Spot::HeaderLeft, 950 * 16)]), "too-tall"),
             ["stop header.left,height.center"]
         );
+        // As far from what is built as each other: the height is said first.
+        assert_eq!(
+            found(&survey(&[(Spot::HeaderLeft, 101 * 16 + 9)]), "too-tall"),
+            ["stop height.center,header.left"]
+        );
     }
 }

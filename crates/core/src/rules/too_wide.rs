@@ -60,5 +60,7 @@ mod tests {
         let with = |post| limit(&survey(&[(Spot::PostLeft, post)])).most.unwrap();
         assert_eq!(with(32), Length::from_mm(2473) + Length::from_sixteenths(8));
         assert_eq!(with(80), Length::from_mm(2473));
+        // A post of nothing is a slip, told by another rule.
+        assert_eq!(with(0), Length::from_mm(2473));
     }
 }
