@@ -23,7 +23,7 @@ pub(crate) fn link(order: &Order) -> Result<String> {
     hangtrue_link::url("https://dealer.example/door/", order).ok().context("a link")
 }
 
-fn json_file(order: &Order) -> String {
+pub(crate) fn json_file(order: &Order) -> String {
     let report = check(&order.survey, &Profile::default());
     OrderFile::new(Id::None, order, &report).text()
 }
@@ -54,7 +54,7 @@ pub(crate) fn picture(
     Ok(dots)
 }
 
-fn write_png(path: &Path, dots: &[u8], (width, height): (usize, usize)) -> Result<()> {
+pub(crate) fn write_png(path: &Path, dots: &[u8], (width, height): (usize, usize)) -> Result<()> {
     let file = BufWriter::new(fs::File::create(path)?);
     let mut encoder = png::Encoder::new(file, u32::try_from(width)?, u32::try_from(height)?);
     encoder.set_color(png::ColorType::Grayscale);
@@ -63,7 +63,7 @@ fn write_png(path: &Path, dots: &[u8], (width, height): (usize, usize)) -> Resul
 }
 
 /// Chooses files, as a person does in the browser's own window.
-async fn choose(browser: &Browser, files: &[&Path]) -> Result<()> {
+pub(crate) async fn choose(browser: &Browser, files: &[&Path]) -> Result<()> {
     let paths: Vec<_> = files.iter().map(|path| path.to_string_lossy().into_owned()).collect();
     browser.find("input[type=file]").await?.send_keys(&paths.join("\n")).await?;
     Ok(())
@@ -71,7 +71,7 @@ async fn choose(browser: &Browser, files: &[&Path]) -> Result<()> {
 
 /// A folder of this scenario; from now on the page keeps what it hands over as a file, and no
 /// browser asks where to put it.
-async fn folder(browser: &Browser) -> Result<tempfile::TempDir> {
+pub(crate) async fn folder(browser: &Browser) -> Result<tempfile::TempDir> {
     let keep = "const make = URL.createObjectURL;
         URL.createObjectURL = blob => { window.kept = blob; return make.call(URL, blob) };
         HTMLAnchorElement.prototype.click = function () { window.named = this.download }";
@@ -80,7 +80,7 @@ async fn folder(browser: &Browser) -> Result<tempfile::TempDir> {
 }
 
 /// The file that was handed over under that name, put into the folder.
-async fn downloaded(browser: &Browser, folder: &Path, name: &str) -> Result<String> {
+pub(crate) async fn downloaded(browser: &Browser, folder: &Path, name: &str) -> Result<String> {
     browser.until(&format!("window.named === {}", json!(name))).await?;
     // A text of a blob is without its byte order mark, as a reader of files has it.
     let text = browser.run("return window.kept.text()", Vec::new()).await?;

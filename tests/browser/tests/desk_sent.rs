@@ -34,7 +34,7 @@ fn link(order: &Order) -> Result<String> {
 }
 
 /// Types the four numbers.
-async fn say(browser: &Browser, numbers: [&str; 4]) -> Result<()> {
+pub(crate) async fn say(browser: &Browser, numbers: [&str; 4]) -> Result<()> {
     let fields = ["width.middle", "height.center", "header.center", "bow.first"];
     for (field, number) in fields.into_iter().zip(numbers) {
         browser.run("document.getElementById(arguments[0]).select()", vec![json!(field)]).await?;

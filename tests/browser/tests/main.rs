@@ -13,6 +13,7 @@ mod camera;
 mod desk;
 mod desk_files;
 mod desk_sent;
+mod desk_ways;
 mod drafts;
 mod embed;
 mod embed_host;
@@ -90,6 +91,8 @@ fn main() -> ExitCode {
         scenario!(desk_files::files_are_dropped_anywhere),
         scenario!(desk_files::a_code_in_a_picture),
         scenario!(desk_files::the_walk_saves_and_opens_a_file),
+        scenario!(desk_ways::the_demo_orders_by_every_way),
+        scenario!(desk_ways::the_demo_orders_by_voice),
         scenario!(camera::a_code_held_before_it_is_read; Film),
         scenario!(camera::without_a_code_it_goes_on_looking_until_told; Camera),
         scenario!(camera::that_there_is_none_is_told; Camera),
