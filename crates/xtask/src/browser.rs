@@ -132,6 +132,15 @@ fn install_from_npm(package: &str, folder: &str) -> Result<()> {
     sh::run(npm.arg(folder))
 }
 
+/// The one program that the checks of `dist/embed/` need.
+///
+/// # Errors
+/// When it may not be installed, or that fails.
+pub(crate) fn install_npm() -> Result<()> {
+    let (program, package) = NPM;
+    if sh::is_installed(program) { Ok(()) } else { install_packages(&[package]) }
+}
+
 fn install_packages(lacking: &[&str]) -> Result<()> {
     // Without a font a headless browser draws no text, and no width is what it will be.
     let packages = [lacking, &["fonts-dejavu-core"]].concat();

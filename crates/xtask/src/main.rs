@@ -28,6 +28,7 @@ usage: cargo xtask COMMAND
   test              everything CI runs: format, clippy, Rust tests, browser tests
   browser [--engine chromium|firefox|webkit] [NAME]  the browser tests alone, or those whose
                     name holds NAME
+  embed             dist/embed/ as a webmaster's tools take it: types, manifest, schemas
   eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
                     the judge on invented surveys, by seed, beside simpler checks
   bench judge       how long a judgement takes
@@ -46,6 +47,7 @@ fn main() -> ExitCode {
         Some((&"serve", rest)) => serve::run(rest),
         Some((&"test", rest)) => test::run(rest),
         Some((&"browser", rest)) => browser::run(rest),
+        Some((&"embed", rest)) => embed::tools::run(rest),
         Some((&"eval", rest)) => eval::run(rest),
         Some((&"bench", rest)) => bench::run(rest),
         Some((&"hostile", rest)) => hostile::run(rest),

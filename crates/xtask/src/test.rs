@@ -4,7 +4,7 @@ use anyhow::Result;
 
 use crate::sh::{self, say};
 use crate::site::Site;
-use crate::{browser, size};
+use crate::{browser, dist, embed, size};
 
 /// Runs everything once. Nothing is tried a second time.
 ///
@@ -21,6 +21,8 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
         sh::run(&mut sh::cargo(words))?;
     }
     let site = Site::build()?;
+    dist::write(&site)?;
+    embed::tools::check()?;
     browser::test(&site, None, &[])?;
     size::check(&site)?;
     say!("all checks passed");

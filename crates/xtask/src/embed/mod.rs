@@ -3,6 +3,7 @@
 
 mod papers;
 pub(crate) mod style;
+pub(crate) mod tools;
 mod types;
 
 use std::path::Path;
