@@ -181,6 +181,7 @@ fn profile_faults() -> Vec<ProfileFault> {
         | ProfileFault::Weight { .. }
         | ProfileFault::UpsideDown { .. }
         | ProfileFault::NoEnd
+        | ProfileFault::NoInterval
         | ProfileFault::Key { .. }
         | ProfileFault::SameKey { .. }
         | ProfileFault::Taken { .. }
@@ -212,6 +213,7 @@ fn profile_faults() -> Vec<ProfileFault> {
         ProfileFault::Weight { found: found() },
         ProfileFault::UpsideDown { least, most },
         ProfileFault::NoEnd,
+        ProfileFault::NoInterval,
         ProfileFault::Key { found: found() },
         ProfileFault::SameKey { list: "x", key: found() },
         ProfileFault::Taken { key: found() },

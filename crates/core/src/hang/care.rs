@@ -85,6 +85,28 @@ pub struct Interval {
     pub cycles: u32,
 }
 
+/// How often, in a dealer's rules; the rest stays as [`Work::interval`] has it.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Set {
+    /// What.
+    pub work: Work,
+    /// Months, where they are set.
+    pub months: Option<u16>,
+    /// Openings, where they are set.
+    pub cycles: Option<u32>,
+}
+
+/// How often `work` is done by a dealer's rules.
+#[must_use]
+pub fn interval(work: Work, sets: &[Set]) -> Option<Interval> {
+    let usual = work.interval()?;
+    let set = sets.iter().find(|set| set.work == work);
+    Some(Interval {
+        months: set.and_then(|set| set.months).unwrap_or(usual.months),
+        cycles: set.and_then(|set| set.cycles).unwrap_or(usual.cycles),
+    })
+}
+
 /// Something that was done.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Service {
@@ -110,12 +132,18 @@ pub struct Due {
 }
 
 /// What is due and when, the soonest first: by the calendar, or by use where the door is
-/// opened `per_day` times a day.
+/// opened `per_day` times a day. `sets` are the intervals of a dealer's rules.
 #[must_use]
-pub fn due(hung: Date, services: &[Service], per_day: Option<u32>, today: Date) -> Vec<Due> {
+pub fn due(
+    hung: Date,
+    services: &[Service],
+    sets: &[Set],
+    per_day: Option<u32>,
+    today: Date,
+) -> Vec<Due> {
     let mut all = Vec::new();
     for work in Work::ALL {
-        let Some(interval) = work.interval() else { continue };
+        let Some(interval) = interval(work, sets) else { continue };
         let last = services.iter().filter(|done| resets(done.work, work)).map(|done| done.date);
         let since = last.fold(hung, |latest, date| if date > latest { date } else { latest });
         let by_month = days(add_months(since, interval.months));
@@ -237,7 +265,7 @@ mod tests {
             done(Work::Cables, on(2026, 4, 20)),
         ];
         let today = on(2026, 5, 1);
-        let all = due(hung, &services, None, today);
+        let all = due(hung, &services, &[], None, today);
         let find = |all: &[Due], work| *all.iter().find(|due| due.work == work).unwrap();
         assert_eq!(find(&all, Work::Lubrication).day, on(2026, 7, 1));
         // New cables were looked at.
@@ -245,9 +273,28 @@ mod tests {
         assert_eq!(find(&all, Work::CablesChecked).left, 19);
         assert_eq!(all.first().unwrap().work, Work::CablesChecked);
         // Fifty openings a day: 1500 are reached after thirty.
-        let busy = due(hung, &services, Some(50), today);
+        let busy = due(hung, &services, &[], Some(50), today);
         assert_eq!(find(&busy, Work::Lubrication).day, on(2026, 5, 1));
         assert_eq!(find(&busy, Work::Lubrication).left, 0);
+    }
+
+    /// One end that is set leaves the other as it is, and other work too.
+    #[test]
+    fn a_dealer_sets_an_interval_by_either_end() {
+        let (hung, today) = (on(2026, 1, 10), on(2026, 2, 1));
+        let set = |months, cycles| [Set { work: Work::Lubrication, months, cycles }];
+        let day = |sets: &[Set], work, per_day| {
+            due(hung, &[], sets, per_day, today).iter().find(|due| due.work == work).unwrap().day
+        };
+        assert_eq!(day(&set(Some(6), None), Work::Lubrication, None), on(2026, 7, 10));
+        assert_eq!(day(&set(None, Some(100)), Work::Lubrication, None), on(2026, 4, 10));
+        assert_eq!(day(&set(None, Some(100)), Work::Lubrication, Some(10)), on(2026, 1, 20));
+        assert_eq!(day(&set(Some(6), Some(100)), Work::CablesChecked, None), on(2026, 2, 10));
+        // What is replaced once it is worn has no interval to set.
+        assert_eq!(
+            interval(Work::Rollers, &[Set { work: Work::Rollers, months: Some(1), cycles: None }]),
+            None
+        );
     }
 
     proptest! {

@@ -22,6 +22,7 @@ pub use words::{LANGUAGES, Words};
 
 use std::borrow::Cow;
 
+use crate::hang::care;
 use crate::length::{Length, Unit};
 use crate::order::Answer;
 use crate::say::Because;
@@ -90,6 +91,8 @@ pub struct Profile {
     pub doors: Vec<Door>,
     /// Questions of the dealer's own.
     pub questions: Vec<Question>,
+    /// How often a door is looked after, where it is not as ours.
+    pub care: Vec<care::Set>,
     /// Said on the first screen.
     pub start: Words,
     /// Said beside the finished order.

@@ -1,6 +1,7 @@
 //! From what the file holds to the rules it means.
 
 use hangtrue_core::Length;
+use hangtrue_core::hang::care::{Set, Work};
 use hangtrue_core::profile::{
     Choice, Contact, Costs, Door, End, Kind, Limited, Palette, Panel, Profile, Question, Ruling,
     Track, Words,
@@ -8,8 +9,8 @@ use hangtrue_core::profile::{
 use hangtrue_core::say::Because;
 
 use super::file::{
-    Answers, ContactFile, DoorFile, Format, LimitFile, LimitsFile, PaletteFile, PanelFile,
-    ProfileFile, QuestionFile, TrackFile,
+    Answers, CareFile, ContactFile, DoorFile, Format, IntervalFile, LimitFile, LimitsFile,
+    PaletteFile, PanelFile, ProfileFile, QuestionFile, TrackFile,
 };
 use super::value::{Measure, Spoken};
 
@@ -53,6 +54,7 @@ impl ProfileFile {
                 .unwrap_or_default(),
             doors: each(self.doors, DoorFile::door),
             questions: each(self.questions, QuestionFile::question),
+            care: self.care.map(CareFile::sets).unwrap_or_default(),
             start: words(start),
             send: words(send),
             light: light.map(|palette| palette.palette()),
@@ -132,6 +134,23 @@ impl PanelFile {
             height: length(self.height),
             weight: self.weight.map(|weight| weight.0),
         }
+    }
+}
+
+impl CareFile {
+    fn sets(self) -> Vec<Set> {
+        let all = [
+            (Work::Lubrication, self.lubrication),
+            (Work::CablesChecked, self.cables),
+            (Work::Inspected, self.inspection),
+            (Work::Spring, self.spring),
+        ];
+        let set = |(work, interval): (Work, Option<IntervalFile>)| {
+            let IntervalFile { months, cycles } = interval?;
+            let months = months.and_then(|months| u16::try_from(months.0).ok());
+            Some(Set { work, months, cycles: cycles.map(|cycles| cycles.0) })
+        };
+        all.into_iter().filter_map(set).collect()
     }
 }
 

@@ -53,6 +53,8 @@ pub enum ProfileFault {
     },
     /// A limit with neither end.
     NoEnd,
+    /// An interval with neither months nor openings.
+    NoInterval,
     /// A key of other letters than a key may have.
     Key {
         /// What is there.
@@ -117,6 +119,7 @@ impl ProfileFault {
             Self::Weight { .. } => "no-weight",
             Self::UpsideDown { .. } => "upside-down",
             Self::NoEnd => "no-end",
+            Self::NoInterval => "no-interval",
             Self::Key { .. } => "no-key",
             Self::SameKey { .. } => "same-key",
             Self::Taken { .. } => "key-taken",

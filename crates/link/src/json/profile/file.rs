@@ -46,6 +46,8 @@ record! {
         doors: Option<Vec<DoorFile>>,
         /// Questions of your own.
         questions: Option<Vec<QuestionFile>>,
+        /// How often a door that hangs is looked after; as ours where it is left out.
+        care: Option<CareFile>,
         /// Texts of your own.
         texts: Option<TextsFile>,
         /// Your colors.
@@ -180,6 +182,26 @@ record! {
         label: Spoken,
     }
 
+    /// How often each work is done.
+    CareFile {
+        /// A few drops of oil: rollers, hinges, bearings, spring.
+        lubrication: Option<IntervalFile>,
+        /// The cables looked at along their whole length.
+        cables: Option<IntervalFile>,
+        /// The whole door inspected.
+        inspection: Option<IntervalFile>,
+        /// The spring replaced.
+        spring: Option<IntervalFile>,
+    }
+
+    /// By the calendar or by use, whichever comes first. What is left out stays ours.
+    IntervalFile {
+        /// In months.
+        months: Option<Whole<1, 120>>,
+        /// In openings of the door.
+        cycles: Option<Whole<1, 1_000_000>>,
+    }
+
     /// Texts of your own.
     TextsFile {
         /// On the first screen.
@@ -258,6 +280,7 @@ impl Hold for TrackFile {}
 impl Hold for PanelFile {}
 impl Hold for DoorFile {}
 impl Hold for ChoiceFile {}
+impl Hold for CareFile {}
 impl Hold for TextsFile {}
 impl Hold for ColorsFile {}
 
@@ -276,6 +299,15 @@ impl Hold for LimitFile {
             return Err(at.error(ProfileFault::NoEnd));
         }
         in_order(at, self.least, self.most)
+    }
+}
+
+impl Hold for IntervalFile {
+    fn hold(&self, at: &At<'_, '_>) -> Result<(), FileError> {
+        if self.months.is_none() && self.cycles.is_none() {
+            return Err(at.error(ProfileFault::NoInterval));
+        }
+        Ok(())
     }
 }
 

@@ -56,7 +56,7 @@ fn what_is_not_as_the_format_says_is_named_with_its_place() {
         "unknown-key",
         "The profile has a key \"limit\" that is not known. Known are: format, name, revision, \
          unit, languages, contact, number, take, step, closing, costs, limits, doors, questions, \
-         texts, colors.",
+         care, texts, colors.",
     );
     refused(r#""unit":"cm""#, "unknown-value", "unit is \"cm\". It can be: in, mm.");
     refused(r#""unit":"in","unit":"mm""#, "double-key", "The profile has \"unit\" twice.");
@@ -86,6 +86,11 @@ fn what_is_not_as_the_format_says_is_named_with_its_place() {
         r#""limits":{"width":{"reason":"so"}}"#,
         "no-end",
         "limits.width has neither \"least\" nor \"most\". Write one of them.",
+    );
+    refused(
+        r#""care":{"cables":{}}"#,
+        "no-interval",
+        "care.cables has neither \"months\" nor \"cycles\". Write one of them, or both.",
     );
     refused(
         r#""contact":{"page":"javascript:alert(1)"}"#,

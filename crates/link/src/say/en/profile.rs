@@ -51,6 +51,9 @@ pub(super) fn of(place: &str, fault: &ProfileFault) -> String {
         ProfileFault::NoEnd => {
             format!("{place} has neither \"least\" nor \"most\". Write one of them.")
         }
+        ProfileFault::NoInterval => {
+            format!("{place} has neither \"months\" nor \"cycles\". Write one of them, or both.")
+        }
         ProfileFault::Key { found } => format!(
             "{place} is \"{found}\". A key is a letter and up to 31 more small letters, digits \
              and dashes."

@@ -52,6 +52,9 @@ pub(super) fn of(place: &str, fault: &ProfileFault) -> String {
         ProfileFault::NoEnd => {
             format!("{place} no tiene \"least\" ni \"most\". Escriba uno de los dos.")
         }
+        ProfileFault::NoInterval => {
+            format!("{place} no tiene \"months\" ni \"cycles\". Escriba uno de los dos, o ambos.")
+        }
         ProfileFault::Key { found } => format!(
             "{place} es \"{found}\". Una clave es una letra y hasta 31 letras minúsculas, cifras y \
              guiones más."

@@ -55,6 +55,9 @@ pub(super) fn of(place: &str, fault: &ProfileFault) -> String {
         ProfileFault::NoEnd => {
             format!("{place} n’a ni \"least\" ni \"most\". Écrivez l’un des deux.")
         }
+        ProfileFault::NoInterval => {
+            format!("{place} n’a ni \"months\" ni \"cycles\". Écrivez l’un des deux, ou les deux.")
+        }
         ProfileFault::Key { found } => format!(
             "{place} est \"{found}\". Une clé est une lettre et jusqu’à 31 autres minuscules, \
              chiffres et tirets."

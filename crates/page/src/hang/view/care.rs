@@ -43,7 +43,7 @@ pub(super) fn view(model: &Model) -> Markup {
 pub(super) fn all_due(model: &Model) -> Option<Vec<Due>> {
     let (hung, today) = (model.record.hung?, model.environment.today?);
     let per_day = model.record.per_day.map(u32::from);
-    Some(due(hung, &model.record.services, per_day, today))
+    Some(due(hung, &model.record.services, &model.profile.care, per_day, today))
 }
 
 fn due_list(model: &Model) -> Markup {
