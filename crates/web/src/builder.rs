@@ -35,7 +35,14 @@ impl Program for Builder {
 
     fn carry_out(app: &Rc<App<Self>>, effect: Effect) {
         match effect {
-            Effect::Page(effect) => app.browser().carry_out(app, effect),
+            Effect::Page(effect) => {
+                if let hangtrue_page::Effect::Speak(language, _) = &effect
+                    && let Some(survey) = app.browser().element("live")
+                {
+                    let _ = survey.set_attribute("lang", language.key());
+                }
+                app.browser().carry_out(app, effect);
+            }
             Effect::Show(profile) => show(app.browser(), &profile),
         }
     }
@@ -49,7 +56,11 @@ pub fn build(schema: String, snippet: String) {
     let Some(browser) = Browser::new() else { return };
     let Some(root) = browser.element("app") else { return };
     let model = Model::new(browser.environment(), &Given { schema, snippet });
+    let greeting = model.greeting();
     let app = App::<Builder>::begin(root, browser, model);
+    if let Some(effect) = greeting {
+        Builder::carry_out(&app, effect);
+    }
     let _ = app.root().set_attribute("data-ready", "");
 }
 

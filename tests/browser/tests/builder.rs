@@ -155,3 +155,43 @@ pub(crate) async fn what_is_wrong_stands_at_its_field(browser: &mut Browser) -> 
     browser.until("document.querySelector('[role=alert]')?.innerText.includes('not JSON')").await?;
     Ok(())
 }
+
+pub(crate) async fn it_speaks_spanish_and_french(browser: &mut Browser) -> Result<()> {
+    for (screen, name) in [(Screen::PHONE, "phone"), (Screen::DESK, "desk")] {
+        opened(browser, screen).await?;
+        choose(browser, PRAIRIE).await?;
+        browser.until("document.getElementById('name').value === 'Prairie Door Works'").await?;
+        fill(browser, "colors.light.ink", "#8a9a8c").await?;
+        for (language, heading, aside, survey) in [
+            ("es", "Perfil de un distribuidor", "Como la ven sus clientes", "Mida"),
+            ("fr", "Profil d’un distributeur", "Comme vos clients la voient", "Mesur"),
+        ] {
+            browser.tap(&format!("nav.languages [lang={language}]")).await?;
+            browser
+                .until(&format!(
+                    "document.documentElement.lang === '{language}' && document.title.includes({heading}) \
+                     && document.querySelector('#heading').innerText === {heading}",
+                    heading = json!(heading)
+                ))
+                .await?;
+            // Beside it, the survey and its heading speak it too.
+            let headings = "[...document.querySelectorAll('aside h2')]
+                .filter((heading) => heading.checkVisibility()).map((heading) => heading.innerText)";
+            ensure!(browser.value(headings).await? == json!([aside]), "{language}");
+            let speaks = format!("s.querySelector('#heading')?.innerText.startsWith('{survey}')");
+            browser.until(&within("#live", &speaks)).await?;
+            let ink = "document.getElementById('colors.light.ink').value === '#8a9a8c'";
+            ensure!(browser.value(ink).await? == true, "what was typed is still there");
+            let wide = "document.documentElement.scrollWidth > innerWidth";
+            ensure!(browser.value(wide).await? == false, "{language}: the page is too wide");
+            browser.value("scrollTo(0, 0)").await?;
+            browser.shoot(&format!("builder-{language}-{name}")).await?;
+            browser.value("document.getElementById('colors.light').scrollIntoView()").await?;
+            browser.shoot(&format!("builder-{language}-{name}-error")).await?;
+        }
+        browser.reload().await?;
+        browser.until("document.documentElement.lang === 'fr'").await?;
+        browser.tap("nav.languages [lang=en]").await?;
+    }
+    Ok(())
+}

@@ -13,8 +13,10 @@ mod view;
 pub use update::update;
 pub use view::view;
 
+use crate::language::title;
 use crate::model::Environment;
 use hangtrue_core::profile::Profile;
+use hangtrue_core::say::Language;
 use hangtrue_link::json::FileError;
 use hangtrue_link::json::profile::{FORMAT, parse};
 use hangtrue_link::json::text::{self as json, Node, print};
@@ -69,6 +71,27 @@ impl Model {
         let profile = parse(&print(&tree));
         let snippet = given.snippet.clone();
         Self { environment, schema, tree, profile, unread: None, open: Vec::new(), snippet }
+    }
+
+    /// The language the page speaks.
+    #[must_use]
+    pub const fn language(&self) -> Language {
+        self.environment.language
+    }
+
+    const fn words(&self) -> &'static text::Words {
+        text::of(self.language())
+    }
+
+    /// Marks the document as what it is, where that is not what it came as: English.
+    #[must_use]
+    pub fn greeting(&self) -> Option<Effect> {
+        (self.language() != Language::English).then(|| self.speak())
+    }
+
+    fn speak(&self) -> Effect {
+        let title = title(self.language(), self.words().heading);
+        Effect::Page(crate::Effect::Speak(self.language(), title))
     }
 
     /// The profile as a file.

@@ -1,7 +1,12 @@
 //! A profile filled in, opened, changed; the form against the schema.
 
+use std::collections::BTreeSet;
+
 use super::*;
 use crate::event::Event;
+
+#[path = "../../../core/tests/say/properties.rs"]
+mod properties;
 
 const SCHEMA: &str = include_str!("../../../../tests/goldens/schema/profile.json");
 const PRAIRIE: &str = include_str!("../../../../demo/profiles/prairie.json");
@@ -185,5 +190,83 @@ fn no_press_and_no_path_makes_it_panic() {
         press(&mut model, code);
         fill(&mut model, code, code);
         let _ = view(&model);
+    }
+}
+
+/// What the schema says and every key, in each language; and nothing that it no longer says.
+#[test]
+fn each_language_has_every_text_of_the_schema_and_no_other() {
+    fn collect(node: &Node<'_>, texts: &mut BTreeSet<String>, keys: &mut BTreeSet<String>) {
+        match &node.value {
+            json::Value::Object(entries) => {
+                if let Some(text) = node.get("description").and_then(Node::as_text) {
+                    texts.insert(text.to_owned());
+                }
+                if let Some(json::Value::Object(own)) = node.get("properties").map(|own| &own.value)
+                {
+                    keys.extend(own.iter().map(|entry| entry.key.clone().into_owned()));
+                }
+                if let Some(json::Value::List(all)) = node.get("enum").map(|all| &all.value) {
+                    let words = all.iter().filter_map(Node::as_text);
+                    // A number with a unit, and the format, are the same in every language.
+                    let words = words.filter(|word| word.len() > 2 && !word.contains([' ', '/']));
+                    keys.extend(words.map(str::to_owned));
+                }
+                entries.iter().for_each(|entry| collect(&entry.node, texts, keys));
+            }
+            json::Value::List(items) => items.iter().for_each(|item| collect(item, texts, keys)),
+            _ => {}
+        }
+    }
+    let (mut texts, mut keys) = (BTreeSet::new(), BTreeSet::new());
+    collect(&json::parse(SCHEMA).unwrap(), &mut texts, &mut keys);
+    keys.remove("format");
+    for language in [Language::Spanish, Language::French] {
+        let words = text::of(language);
+        for (table, expected) in [(words.about, &texts), (words.labels, &keys)] {
+            let known: BTreeSet<String> = table.iter().map(|(key, _)| (*key).to_owned()).collect();
+            assert_eq!(known.len(), table.len(), "{language:?}: one twice");
+            let missing: Vec<_> = expected.difference(&known).collect();
+            let needless: Vec<_> = known.difference(expected).collect();
+            assert!(
+                missing.is_empty() && needless.is_empty(),
+                "{language:?}: {missing:?} {needless:?}"
+            );
+            for (_, said) in table {
+                properties::well_set(said, language);
+            }
+        }
+        for (english, said) in words.about {
+            // A text's own examples, and what an e-mail address or a mark is called.
+            properties::alike(english, said, language);
+        }
+    }
+}
+
+/// The whole form in a language, with an error in it; what is chosen stays chosen.
+#[test]
+fn the_form_speaks_each_language_and_keeps_what_is_in_it() {
+    let mut model = model();
+    update(&mut model, Event::Open(PRAIRIE.to_owned()));
+    let file = model.file();
+    for (key, heading, problem) in [
+        ("es", "Perfil de un distribuidor", "2.81"),
+        ("fr", "Profil d’un distributeur", "2,81"),
+        ("en", "A dealer's profile", "2.81"),
+    ] {
+        let effects = press(&mut model, &["speak:", key].concat());
+        let [
+            Effect::Page(crate::Effect::Speak(language, title)),
+            Effect::Page(crate::Effect::Remember(_)),
+        ] = effects.as_slice()
+        else {
+            panic!("{effects:?}")
+        };
+        assert!(language.key() == key && title.contains(heading), "{title}");
+        assert_eq!(model.file(), file, "a language changes nothing in the profile");
+        fill(&mut model, "colors.light.ink", "#8a9a8c");
+        let markup = view(&model);
+        assert!(markup.contains(heading) && markup.contains(problem), "{key}: {markup}");
+        fill(&mut model, "colors.light.ink", "#1d2b1f");
     }
 }

@@ -2,8 +2,7 @@
 
 use super::schema::{Kind, at, kind};
 use super::{Effect, Model, text, tree};
-use crate::event::Event;
-use hangtrue_core::say::Language;
+use crate::event::{Action, Event};
 use hangtrue_link::json::profile::{MOST, parse};
 use hangtrue_link::json::text::{self as json, Node, Value, print};
 use hangtrue_link::say;
@@ -12,7 +11,13 @@ use hangtrue_link::say;
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
     match event {
         Event::Input { name, value } => fill(model, &name, &value),
-        Event::Press(code) => return press(model, &code),
+        Event::Press(code) => {
+            if let Some(Action::Speak(language)) = Action::from_code(&code) {
+                model.environment.language = language;
+                return vec![model.speak(), Effect::Page(crate::Effect::Remember(language))];
+            }
+            return press(model, &code);
+        }
         Event::Open(text) => open(model, &text),
         Event::File { text, .. } => open(model, &text.unwrap_or_default()),
         // What only the walk has to do with.
@@ -128,7 +133,8 @@ fn open(model: &mut Model, text: &str) {
     match node {
         Some(node) if matches!(node.value, Value::Object(_)) => model.tree = node.into_owned(),
         _ => {
-            let told = |error| say::profile(Language::English, &error);
+            let language = model.language();
+            let told = |error| say::profile(language, &error);
             model.unread = parse(text).err().map(told);
         }
     }

@@ -1,8 +1,9 @@
 //! The form, what is wrong, and what can be taken away.
 
 use super::schema::{Kind, about, kind, must_have};
-use super::{Model, text, tree};
-use hangtrue_core::say::Language;
+use super::text::Words;
+use super::{Model, tree};
+use crate::view::languages;
 use hangtrue_link::json::text::{Node, Value};
 use hangtrue_link::say;
 use maud::{Markup, html};
@@ -17,10 +18,10 @@ pub fn view(model: &Model) -> String {
         }
         main #main {
             form.builder {
-                h1 #heading tabindex="-1" { (text::HEADING) }
-                p.lede { (text::LEDE) }
+                h1 #heading tabindex="-1" { (model.words().heading) }
+                p.lede { (model.words().lede) }
                 p.open {
-                    label for="file" { (text::OPEN) }
+                    label for="file" { (model.words().open) }
                     input #file type="file" accept=".json,application/json";
                 }
                 @if let Some(unread) = &model.unread {
@@ -30,6 +31,7 @@ pub fn view(model: &Model) -> String {
                 (inner(model, "", root))
             }
         }
+        footer.foot { (languages(model.language())) }
     }
     .into_string()
 }
@@ -40,25 +42,25 @@ fn outcome(model: &Model) -> Markup {
         section.outcome #outcome role="status" {
             @if let Some(fault) = model.fault() {
                 div.summary.stop {
-                    p { (text::NOT_YET) }
-                    p.what { (say::profile(Language::English, fault)) }
+                    p { (model.words().not_yet) }
+                    p.what { (say::profile(model.language(), fault)) }
                     @if !fault.place.is_empty() {
                         p {
-                            button type="button" data-act={ "go:" (fault.place) } { (text::GO) }
+                            button type="button" data-act={ "go:" (fault.place) } { (model.words().go) }
                         }
                     }
                 }
             } @else {
-                p.verdict { (text::FINE) }
+                p.verdict { (model.words().fine) }
                 div.actions {
                     a.button.primary download="profile.json"
-                        href=(data("application/json", &model.file())) { (text::DOWNLOAD) }
+                        href=(data("application/json", &model.file())) { (model.words().download) }
                     a.button download="snippet.html" href=(data("text/html", &model.snippet())) {
-                        (text::SNIPPET)
+                        (model.words().snippet)
                     }
                 }
                 details.working {
-                    summary { (text::LINES) }
+                    summary { (model.words().lines) }
                     pre { (model.snippet()) }
                 }
             }
@@ -89,7 +91,7 @@ fn inner(model: &Model, path: &str, schema: &Node<'static>) -> Markup {
     html! {
         @for (key, inner) in keys {
             @let needed = must_have(&model.schema, schema, key);
-            (place(model, &below(path, key), &text::label(key), inner, needed))
+            (place(model, &below(path, key), &model.words().label(key), inner, needed))
         }
     }
 }
@@ -100,7 +102,7 @@ fn below(path: &str, key: &str) -> String {
 
 /// The place at `path`, by its kind.
 fn place(model: &Model, path: &str, label: &str, schema: &Node<'static>, needed: bool) -> Markup {
-    let hint = about(&model.schema, schema);
+    let hint = model.words().about(about(&model.schema, schema));
     let value = tree::get(&model.tree, path);
     match kind(&model.schema, schema) {
         Kind::Fixed => html! {},
@@ -119,22 +121,23 @@ fn place(model: &Model, path: &str, label: &str, schema: &Node<'static>, needed:
                         label {
                             input type="checkbox" data-act={ "toggle:" (path) ":" (text) }
                                 checked[has(text)];
-                            span { (text::language(text)) }
+                            span { (model.words().choice(text)) }
                         }
                     }
                 },
             )
         }
         Kind::One(texts) => {
-            let texts: Vec<_> = texts.into_iter().map(|text| (text, text)).collect();
+            let shown = |text| (text, model.words().choice(text));
+            let texts: Vec<_> = texts.into_iter().map(shown).collect();
             let chosen = value.and_then(Node::as_text);
-            choice(model, path, label, hint, &one_of(path, &texts, chosen, needed))
+            choice(model, path, label, hint, &one_of(model.words(), path, &texts, chosen, needed))
         }
         Kind::YesNo => {
             let chosen =
                 value.map(|node| if node.value == Value::Bool(true) { "true" } else { "false" });
-            let texts = [("true", text::YES), ("false", text::NO)];
-            choice(model, path, label, hint, &one_of(path, &texts, chosen, needed))
+            let texts = [("true", model.words().yes), ("false", model.words().no)];
+            choice(model, path, label, hint, &one_of(model.words(), path, &texts, chosen, needed))
         }
         Kind::Number => {
             let shown = value.map(shown).unwrap_or_default();
@@ -181,7 +184,7 @@ fn group(model: &Model, path: &str, label: &str, hint: &str, body: &Markup) -> M
         section.group {
             button.fold type="button" #(path) data-act={ "fold:" (path) } aria-expanded=(open) {
                 span { (label) }
-                @if tree::get(&model.tree, path).is_some() { span.state { (text::FILLED) } }
+                @if tree::get(&model.tree, path).is_some() { span.state { (model.words().filled) } }
             }
             @if open {
                 p.hint { (hint) }
@@ -203,10 +206,10 @@ fn list(model: &Model, path: &str, item: &Node<'static>) -> Markup {
                 legend { (at.saturating_add(1)) }
                 (amiss(model, &path))
                 (inner(model, &path, item))
-                button type="button" data-act={ "remove:" (path) } { (text::REMOVE) }
+                button type="button" data-act={ "remove:" (path) } { (model.words().remove) }
             }
         }
-        button type="button" data-act={ "add:" (path) } { (text::ADD) }
+        button type="button" data-act={ "add:" (path) } { (model.words().add) }
     }
 }
 
@@ -221,7 +224,13 @@ fn choice(model: &Model, path: &str, label: &str, hint: &str, body: &Markup) -> 
     }
 }
 
-fn one_of(path: &str, texts: &[(&str, &str)], chosen: Option<&str>, needed: bool) -> Markup {
+fn one_of(
+    words: &Words,
+    path: &str,
+    texts: &[(&str, &str)],
+    chosen: Option<&str>,
+    needed: bool,
+) -> Markup {
     html! {
         @for (value, label) in texts {
             label {
@@ -232,7 +241,7 @@ fn one_of(path: &str, texts: &[(&str, &str)], chosen: Option<&str>, needed: bool
         @if !needed {
             label {
                 input type="radio" name=(path) value="" checked[chosen.is_none()];
-                span { (text::NONE) }
+                span { (words.none) }
             }
         }
     }
@@ -260,7 +269,7 @@ fn field(
         div.line.bad[bad] {
             label for=(path) {
                 (label)
-                @if needed { " " span.hint { (text::NEEDED) } }
+                @if needed { " " span.hint { (model.words().needed) } }
             }
             @if !hint.is_empty() || look.example.is_some() {
                 p.hint {
@@ -304,7 +313,7 @@ fn spoken(
         return html! {
             div.spoken {
                 (field(model, path, label, hint, needed, &shown, Look::default()))
-                button.quiet type="button" data-act={ "split:" (path) } { (text::BY_LANGUAGE) }
+                button.quiet type="button" data-act={ "split:" (path) } { (model.words().by_language) }
             }
         };
     }
@@ -316,16 +325,16 @@ fn spoken(
             @for language in languages {
                 @let path = below(path, language);
                 @let shown = tree::get(&model.tree, &path).map(shown).unwrap_or_default();
-                (field(model, &path, text::language(language), "", false, &shown, Look::default()))
+                (field(model, &path, model.words().choice(language), "", false, &shown, Look::default()))
             }
-            button.quiet type="button" data-act={ "join:" (path) } { (text::ONE_TEXT) }
+            button.quiet type="button" data-act={ "join:" (path) } { (model.words().one_text) }
         }
     }
 }
 
 fn fault_at(model: &Model, path: &str) -> Option<String> {
     let fault = model.fault().filter(|fault| fault.place == path)?;
-    Some(say::profile(Language::English, fault))
+    Some(say::profile(model.language(), fault))
 }
 
 /// What is wrong at `path`.

@@ -1,45 +1,107 @@
-//! The builder's own words. Those beside its fields are the schema's.
+//! The builder's words: its own, and those beside its fields.
 //!
-//! It is a page for webmasters, in English like the schema it is made from.
+//! The form is made from the profile's schema, which speaks English. The other languages
+//! are found by the schema's own texts and keys. One that is new is shown in English until
+//! it is translated; a test names it.
+
+mod es;
+mod fr;
+
+use hangtrue_core::say::Language;
 
 /// The language that a text is in when it is first given by language.
 pub(super) const FIRST: &str = "en";
 
-pub(super) const HEADING: &str = "A dealer's profile";
-pub(super) const LEDE: &str = "Your limits, doors, questions, texts and colors. Whoever measures \
-    on your page goes by them. Nothing you type here leaves this device.";
-pub(super) const OPEN: &str = "Open a profile you have";
-pub(super) const FINE: &str = "The profile can be used.";
-pub(super) const DOWNLOAD: &str = "Download the profile";
-pub(super) const SNIPPET: &str = "Download the lines for your page";
-pub(super) const LINES: &str = "For your webmaster";
-pub(super) const NOT_YET: &str = "It can be downloaded once this is mended:";
-pub(super) const GO: &str = "Go there";
-pub(super) const ADD: &str = "Add one";
-pub(super) const REMOVE: &str = "Remove";
-pub(super) const NONE: &str = "Leave out";
-pub(super) const YES: &str = "Yes";
-pub(super) const NO: &str = "No";
-pub(super) const BY_LANGUAGE: &str = "One text a language";
-pub(super) const ONE_TEXT: &str = "One text for all";
-pub(super) const FILLED: &str = "filled in";
-pub(super) const NEEDED: &str = "needed";
-
-/// A key as a label: `drum_circumference` is "Drum circumference".
-pub(super) fn label(key: &str) -> String {
-    let mut label = key.replace(['_', '-'], " ");
-    if let Some(first) = label.get_mut(..1) {
-        first.make_ascii_uppercase();
-    }
-    label
+/// Everything the builder says in one language.
+#[derive(Debug)]
+pub(super) struct Words {
+    pub(super) heading: &'static str,
+    pub(super) lede: &'static str,
+    pub(super) open: &'static str,
+    pub(super) fine: &'static str,
+    pub(super) download: &'static str,
+    pub(super) snippet: &'static str,
+    pub(super) lines: &'static str,
+    pub(super) not_yet: &'static str,
+    pub(super) go: &'static str,
+    pub(super) add: &'static str,
+    pub(super) remove: &'static str,
+    pub(super) none: &'static str,
+    pub(super) yes: &'static str,
+    pub(super) no: &'static str,
+    pub(super) by_language: &'static str,
+    pub(super) one_text: &'static str,
+    pub(super) filled: &'static str,
+    pub(super) needed: &'static str,
+    /// Keys, and values that can be chosen: what the file has, what is shown.
+    pub(super) labels: &'static [(&'static str, &'static str)],
+    /// What the schema says of a place, and the same in this language.
+    pub(super) about: &'static [(&'static str, &'static str)],
 }
 
-/// The name of a language.
-pub(super) fn language(key: &str) -> &str {
-    match key {
-        "en" => "English",
-        "es" => "Spanish",
-        "fr" => "French",
-        key => key,
+/// The words of a language.
+pub(super) const fn of(language: Language) -> &'static Words {
+    match language {
+        Language::English => &ENGLISH,
+        Language::Spanish => &es::WORDS,
+        Language::French => &fr::WORDS,
     }
+}
+
+static ENGLISH: Words = Words {
+    heading: "A dealer's profile",
+    lede: "Your limits, doors, questions, texts and colors. Whoever measures on your page goes \
+           by them. Nothing you type here leaves this device.",
+    open: "Open a profile you have",
+    fine: "The profile can be used.",
+    download: "Download the profile",
+    snippet: "Download the lines for your page",
+    lines: "For your webmaster",
+    not_yet: "It can be downloaded once this is mended:",
+    go: "Go there",
+    add: "Add one",
+    remove: "Remove",
+    none: "Leave out",
+    yes: "Yes",
+    no: "No",
+    by_language: "One text a language",
+    one_text: "One text for all",
+    filled: "filled in",
+    needed: "needed",
+    labels: &[("en", "English"), ("es", "Spanish"), ("fr", "French")],
+    about: &[],
+};
+
+impl Words {
+    /// A key as a label: `drum_circumference` is "Drum circumference".
+    pub(super) fn label(&self, key: &str) -> String {
+        if let Some(known) = find(self.labels, key) {
+            return known.to_owned();
+        }
+        let mut label = key.replace(['_', '-'], " ");
+        if let Some(first) = label.get_mut(..1) {
+            first.make_ascii_uppercase();
+        }
+        label
+    }
+
+    /// A value that can be chosen, as it is shown: the file's own where there is no other.
+    pub(super) fn choice<'k>(&self, key: &'k str) -> &'k str
+    where
+        'static: 'k,
+    {
+        find(self.labels, key).unwrap_or(key)
+    }
+
+    /// What the schema says of a place.
+    pub(super) fn about<'e>(&self, english: &'e str) -> &'e str
+    where
+        'static: 'e,
+    {
+        find(self.about, english).unwrap_or(english)
+    }
+}
+
+fn find(table: &'static [(&'static str, &'static str)], key: &str) -> Option<&'static str> {
+    table.iter().find(|(known, _)| *known == key).map(|(_, said)| *said)
 }
