@@ -11,5 +11,7 @@ for (const frame of document.querySelectorAll("iframe[data-hangtrue]")) {
     if (from !== "hangtrue-survey" || !Number.isFinite(height)) return;
     frame.height = Math.min(Math.max(height, LEAST), MOST);
   });
-  frame.contentWindow?.postMessage("hangtrue-height", origin);
+  // For a survey that told its height before anybody listened. It is no secret: one that is
+  // not there yet, or another page in its place, learns nothing.
+  frame.contentWindow?.postMessage("hangtrue-height", "*");
 }

@@ -3,7 +3,6 @@
 
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
-#[allow(dead_code)]
 mod orders;
 
 use std::path::Path;

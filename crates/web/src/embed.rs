@@ -108,6 +108,8 @@ impl Program for Guest {
             Effect::Speak(language, _) => {
                 let _ = app.root().set_attribute("lang", language.key());
             }
+            // Granted to no frame that its page does not name, and to ask is an error there.
+            Effect::StayAwake if app.browser().is_in_anothers_frame() => {}
             effect => app.browser().carry_out(app, effect),
         }
     }

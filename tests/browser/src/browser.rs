@@ -346,6 +346,22 @@ impl Browser {
         Ok(())
     }
 
+    /// From here on the page is the one in that frame; its origin may be another.
+    ///
+    /// # Errors
+    /// When there is no such frame.
+    pub async fn enter_frame(&self, css: &str) -> Result<()> {
+        Ok(self.find(css).await?.enter_frame().await?)
+    }
+
+    /// Back to the page around the frame.
+    ///
+    /// # Errors
+    /// When the browser refuses.
+    pub async fn leave_frame(&self) -> Result<()> {
+        Ok(self.client.enter_parent_frame().await?)
+    }
+
     /// Ends the session. Dropping the browser would do it too, less politely.
     pub async fn close(self) {
         let _ = self.client.close().await;

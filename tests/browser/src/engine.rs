@@ -49,8 +49,6 @@ pub enum Feature {
     LayoutShift,
     /// The languages that a person wants can be set.
     Languages,
-    /// `modulepreload` checks the integrity of what it loads.
-    PreloadIntegrity,
     /// Every request of the page is told.
     Requests,
     /// There is a camera, and a test says whether a page may use it.
@@ -89,9 +87,6 @@ impl Engine {
             }
             (Self::Firefox | Self::WebKit, Feature::LayoutShift) => Some("it measures no shifts"),
             (Self::WebKit, Feature::Languages) => Some("its driver sets no languages"),
-            (Self::WebKit, Feature::PreloadIntegrity) => {
-                Some("its modulepreload checks no integrity")
-            }
             (Self::WebKit, Feature::Requests) => Some("its driver tells no requests"),
             (Self::WebKit, Feature::Camera) => Some("its driver lets no page use a camera"),
             (Self::Firefox, Feature::Film) => Some("its camera sees only a pattern of its own"),

@@ -16,6 +16,7 @@ mod desk_sent;
 mod desk_ways;
 mod drafts;
 mod embed;
+mod embed_frame;
 mod embed_host;
 mod fits;
 mod hang;
@@ -111,9 +112,11 @@ fn main() -> ExitCode {
         scenario!(embed_host::clashing_styles_change_nothing),
         scenario!(embed_host::under_the_strictest_policy),
         scenario!(embed_host::where_wasm_may_not_run),
-        scenario!(embed_host::what_is_not_what_it_was_does_not_run; PreloadIntegrity),
+        scenario!(embed_host::what_is_not_what_it_was_does_not_run),
         scenario!(embed_host::without_javascript; NoScript),
         scenario!(embed_host::in_a_frame),
+        scenario!(embed_frame::the_frame_grows_and_shrinks_with_the_walk),
+        scenario!(embed_frame::nobody_else_is_heard),
         scenario!(hang::from_the_walk_to_the_record),
         scenario!(hang::every_screen),
         scenario!(hang::the_slider_moves_the_door_in_the_drawing),
@@ -123,6 +126,7 @@ fn main() -> ExitCode {
         scenario!(builder::a_profile_is_made_shown_and_taken_away),
         scenario!(builder::a_profile_that_is_opened_is_edited),
         scenario!(builder::what_is_wrong_stands_at_its_field),
+        scenario!(builder::it_speaks_spanish_and_french),
         scenario!(pictures::every_screen),
         scenario!(pictures::every_screen_in_spanish),
         scenario!(pictures::every_screen_in_french),

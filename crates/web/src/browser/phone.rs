@@ -23,6 +23,13 @@ impl Browser {
         }
     }
 
+    /// Whether the page is in a frame of another origin's page.
+    #[cfg(feature = "embed")]
+    pub(crate) fn is_in_anothers_frame(&self) -> bool {
+        let is_top = self.window.top().ok().flatten().is_some_and(|top| top == self.window);
+        !is_top && self.window.frame_element().ok().flatten().is_none()
+    }
+
     /// A light tremble, where the device has one.
     pub(super) fn tremble(&self) {
         let _ = call(&self.window.navigator(), "vibrate", &JsValue::from_f64(TREMBLE_MS));
