@@ -9,6 +9,30 @@ use std::rc::Rc;
 /// The name the draft of a door being hung is kept under: the walk has its own.
 const DRAFT: &str = "hangtrue-hang";
 
+/// Starts the page by a dealer's rules: those of this JSON, or the built-in ones and what
+/// kept the dealer's away; with neither, by the built-in ones. The record's links name the
+/// profile as this address does.
+// Public to the module's JavaScript, which is all that a `wasm_bindgen` function is for.
+#[allow(unreachable_pub)]
+#[wasm_bindgen::prelude::wasm_bindgen(js_name = startPage)]
+pub fn start_page(json: Option<String>, fault: Option<String>) {
+    use hangtrue_page::link;
+    crate::app::start_with::<Hang>(|browser| {
+        let (mut model, effects) = Hang::boot(browser);
+        let language = model.environment.language;
+        let read = |json: String| {
+            link::json::profile::parse(&json).map_err(|error| link::say::profile(language, &error))
+        };
+        if let Some(rules) = json.map(read).or(fault.map(Err)) {
+            model.rule_by(rules);
+            let address = browser.href();
+            let address = address.split('#').next().unwrap_or_default();
+            address.clone_into(&mut model.environment.base);
+        }
+        (model, effects)
+    });
+}
+
 /// Hanging the door, and its record.
 pub(crate) struct Hang;
 

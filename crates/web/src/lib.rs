@@ -7,6 +7,7 @@ mod builder;
 mod desk;
 #[cfg(feature = "embed")]
 mod embed;
+#[cfg(feature = "hang")]
 mod hang;
 pub mod patch;
 mod walk;
@@ -21,13 +22,11 @@ use wasm_bindgen::prelude::wasm_bindgen;
 /// profile is made. Each module holds one of them only.
 #[wasm_bindgen(start)]
 pub fn start() {
-    if cfg!(any(feature = "embed", feature = "builder")) {
+    if cfg!(any(feature = "embed", feature = "builder", feature = "hang")) {
         // The element starts when it is put into a page, the builder when it is given its
-        // schema.
+        // schema, the page that hangs the door when it has the dealer's rules.
     } else if cfg!(feature = "desk") {
         app::start::<desk::Desk>();
-    } else if cfg!(feature = "hang") {
-        app::start::<hang::Hang>();
     } else {
         app::start::<walk::Walk>();
     }

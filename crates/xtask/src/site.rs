@@ -118,7 +118,14 @@ fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Press> {
         (read(web, "main.js")? + &offline, read(web, "beside.js")? + &offline);
     for ((page, sheets), built) in BESIDE.iter().zip(beside) {
         press.add(&built.wasm_name, built.wasm.clone());
-        press.add_text(&format!("{page}.js"), &script(&built.glue, &boot_beside, "hangtrue_web")?);
+        // Some need more lines of their own.
+        let own = web.join(format!("{page}.js"));
+        let boot = if own.is_file() {
+            &(read(web, &format!("{page}.js"))? + &offline)
+        } else {
+            &boot_beside
+        };
+        press.add_text(&format!("{page}.js"), &script(&built.glue, boot, "hangtrue_web")?);
         press.add_style(web, &format!("{page}.css"), sheets)?;
     }
     press.add(&walk.wasm_name, walk.wasm.clone());

@@ -32,6 +32,8 @@ pub struct Model {
     pub environment: Environment,
     /// The dealer's rules.
     pub profile: Profile,
+    /// What kept a dealer's rules away.
+    pub profile_fault: Option<String>,
     /// The screen.
     pub step: Step,
     /// The door.
@@ -51,6 +53,20 @@ impl Model {
     #[must_use]
     pub fn new(environment: Environment) -> Self {
         Self { environment, ..Self::default() }
+    }
+
+    /// Takes a dealer's rules, or what was wrong with them: then the built-in ones hold, and
+    /// the page says so.
+    pub fn rule_by(&mut self, rules: Result<Profile, String>) {
+        let (profile, fault) = match rules {
+            Ok(profile) => (profile, None),
+            Err(fault) => (Profile::default(), Some(fault)),
+        };
+        if let (Some(unit), true) = (profile.unit, self.record == Record::default()) {
+            self.record.order.survey.set_unit(unit);
+        }
+        self.profile = profile;
+        self.profile_fault = fault;
     }
 
     /// The unit of bare numbers.

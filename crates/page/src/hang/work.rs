@@ -55,7 +55,8 @@ fn libm_round(value: f64) -> i64 {
 impl Model {
     /// The four numbers of the order.
     pub(super) fn numbers(&self) -> Numbers {
-        check(&self.record.order.survey, &self.profile).numbers
+        let order = &self.record.order;
+        check(&order.survey, &self.profile.chosen(&order.answers)).numbers
     }
 
     /// The ordered sill-to-header height.

@@ -113,6 +113,8 @@ pub struct Delivery {
     pub part: fn(Part, u32) -> String,
     /// Only if it was ordered.
     pub option: &'static str,
+    /// Heading over the answers to the dealer's questions.
+    pub ordered: &'static str,
     /// How many are ticked, of how many.
     pub ticked: fn(usize, usize) -> String,
     /// Over the tools.

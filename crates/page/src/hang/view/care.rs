@@ -3,6 +3,7 @@
 use super::parts::{self, Takes};
 use crate::hang::event::Action;
 use crate::hang::model::Model;
+use crate::text::Text;
 use crate::text::hang::Guide;
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::care::{Due, Work, due};
@@ -68,7 +69,12 @@ fn due_list(model: &Model) -> Markup {
                 (parts::field(model, "hung", text.hung, text.day_hint, Takes::Day))
                 (parts::field(model, "per-day", text.per_day, "", Takes::Count))
             }
-            p.hint { (text.source) }
+            @if model.profile.care.is_empty() {
+                p.hint { (text.source) }
+            } @else {
+                @let rules = Text::of(model.language()).dealer.rules;
+                p.hint { (rules(&model.profile.name, model.profile.revision)) ". " (text.source) }
+            }
         }
     }
 }

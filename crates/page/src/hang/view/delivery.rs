@@ -2,8 +2,11 @@
 
 use super::parts::{self, Takes};
 use crate::hang::model::Model;
+use crate::text::Text;
 use hangtrue_core::Spot;
 use hangtrue_core::hang::delivery::{Compared, Part, compare, rollers};
+use hangtrue_core::order::Answer;
+use hangtrue_core::profile::DOOR;
 use hangtrue_core::say::capital;
 use maud::{Markup, html};
 
@@ -26,6 +29,7 @@ pub(super) fn view(model: &Model) -> Markup {
             (parts::heading(text.heading))
             p.lede { (text.lede) }
             (parts::caution(text.caution))
+            (ordered(model))
             (list(model))
             section {
                 h2 { (text.tools_heading) }
@@ -33,6 +37,39 @@ pub(super) fn view(model: &Model) -> Markup {
             }
             (again(model))
             (parts::go_on(model))
+        }
+    }
+}
+
+/// What the dealer asked and the order answers: which door line, which seals.
+fn ordered(model: &Model) -> Markup {
+    let order = &model.record.order;
+    let language = model.language().key();
+    let text = &Text::of(model.language()).dealer;
+    let told = |answer: &Answer| {
+        let line = model.profile.door(&order.answers).filter(|_| answer.question == DOOR);
+        if let Some(door) = line {
+            return (text.door.to_owned(), door.name.in_language(language).to_owned());
+        }
+        let asked = model.profile.questions.iter().find(|asked| asked.key == answer.question);
+        asked.map_or_else(
+            || (answer.question.clone(), answer.answer.clone()),
+            |asked| {
+                let shown = asked.shown(&answer.answer, language).to_owned();
+                (asked.ask.in_language(language).to_owned(), shown)
+            },
+        )
+    };
+    html! {
+        @if !order.answers.is_empty() {
+            section {
+                h2 { (model.words().delivery.ordered) }
+                ul.rows.ordered {
+                    @for (ask, shown) in order.answers.iter().map(told) {
+                        li { span { (ask) } b { (shown) } }
+                    }
+                }
+            }
         }
     }
 }

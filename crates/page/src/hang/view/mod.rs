@@ -53,11 +53,24 @@ fn page(model: &Model, body: &Markup) -> Markup {
             }
         }
         main #main class={ "hang hang-" (step.slug()) } {
+            (rules(model))
             (body)
         }
         @if model.has_order() { (steps(model)) }
         footer.foot { (languages(model.language())) }
         p.visually-hidden #spoken role="status" aria-live="polite" { (model.spoken) }
+    }
+}
+
+/// Whose rules these are, or that they could not be read; nothing for the built-in ones.
+fn rules(model: &Model) -> Markup {
+    let (profile, text) = (&model.profile, &Text::of(model.language()).dealer);
+    html! {
+        @if let Some(fault) = &model.profile_fault {
+            div.summary.stop #rules role="note" { p { (text.unread) } p.hint { (fault) } }
+        } @else if !profile.is_built_in() {
+            p.rules #rules { ((text.rules)(&profile.name, profile.revision)) }
+        }
     }
 }
 

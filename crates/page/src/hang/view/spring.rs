@@ -54,7 +54,7 @@ fn energy(model: &Model, balance: &Balance) -> String {
 
 fn rule(model: &Model, turns: &Turns) -> Markup {
     let text = &model.words().spring;
-    let drum = model.speaker().length(turns.drum);
+    let drum = model.told(turns.drum);
     html! {
         section.numbers {
             h2 { (text.turns) }

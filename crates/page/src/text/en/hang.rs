@@ -79,6 +79,7 @@ const DELIVERY: Delivery = Delivery {
     parts: "Parts",
     part: names::part,
     option: "if it was ordered",
+    ordered: "As ordered",
     ticked: |done, of| format!("{done} of {of} are here"),
     tools_heading: "Tools",
     tools: [

@@ -85,6 +85,7 @@ const DELIVERY: Delivery = Delivery {
     parts: "Piezas",
     part: names::part,
     option: "si se pidió",
+    ordered: "Según el pedido",
     ticked: |done, of| format!("{done} de {of} están aquí"),
     tools_heading: "Herramienta",
     tools: [

@@ -85,6 +85,7 @@ const DELIVERY: Delivery = Delivery {
     parts: "Pièces",
     part: names::part,
     option: "si elle a été commandée",
+    ordered: "Selon la commande",
     ticked: |done, of| format!("{done} sur {of} sont là"),
     tools_heading: "Outils",
     tools: [
