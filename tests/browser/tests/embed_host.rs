@@ -246,3 +246,45 @@ pub(crate) async fn the_page_itself_goes_by_a_profile(browser: &mut Browser) -> 
         .await?;
     Ok(())
 }
+
+pub(crate) async fn the_hanging_page_goes_by_a_profile(browser: &mut Browser) -> Result<()> {
+    browser.serve(demo()?).await?;
+    let mut order = crate::orders::typical();
+    for (question, answer) in [("door", "rail"), ("side-seal", "bulb")] {
+        let (question, answer) = (question.to_owned(), answer.to_owned());
+        order.answers.push(hangtrue_core::order::Answer { question, answer });
+    }
+    let payload = hangtrue_link::encode(&order).map_err(|error| anyhow::anyhow!("{error:?}"))?;
+    let address = "/hang.html?profile=/demo/profiles/prairie.json";
+    browser.open(Screen::PHONE, &format!("{address}#{payload}")).await?;
+    browser.find("#app[data-ready]").await?;
+    ensure!(browser.text("#rules").await?.contains("Prairie Door Works"), "whose rules");
+    ensure!(browser.value("location.search").await? == "?profile=/demo/profiles/prairie.json");
+    for (screen, size) in [(Screen::PHONE, "phone"), (Screen::DESK, "desk")] {
+        browser.set_screen(screen).await?;
+        for (step, said) in [
+            ("delivery", "Bulb seal"),
+            ("overhead", "The door passes."),
+            ("spring", "lb"),
+            ("care", "Prairie"),
+        ] {
+            browser.value(&format!("location.hash = '/{step}'")).await?;
+            browser
+                .until(&format!(
+                    "document.querySelector('main.hang-{step}')?.innerText.includes('{said}')"
+                ))
+                .await?;
+            browser.value("scrollTo(0, 0)").await?;
+            browser.shoot(&format!("hang-profile-{step}-{size}")).await?;
+        }
+    }
+    // The draft goes on under the same rules; those of another origin are not asked for.
+    browser.reload().await?;
+    browser.find("main.hang-care").await?;
+    ensure!(browser.text("#rules").await?.contains("Prairie Door Works"));
+    browser.goto("/hang.html?profile=https://elsewhere.example/p.json").await?;
+    browser
+        .until("document.querySelector('#app[data-ready] #rules')?.innerText.includes('origin')")
+        .await?;
+    Ok(())
+}

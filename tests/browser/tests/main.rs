@@ -108,6 +108,7 @@ fn main() -> ExitCode {
         scenario!(embed::a_profile_that_cannot_be_used_says_where),
         scenario!(embed::order_unit_and_theme_are_taken),
         scenario!(embed_host::the_page_itself_goes_by_a_profile),
+        scenario!(embed_host::the_hanging_page_goes_by_a_profile),
         scenario!(embed_host::nothing_moves; LayoutShift),
         scenario!(embed_host::clashing_styles_change_nothing),
         scenario!(embed_host::under_the_strictest_policy),
