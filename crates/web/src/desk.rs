@@ -11,6 +11,7 @@ use web_sys::{ClipboardEvent, DataTransfer, DragEvent, File};
 
 mod camera;
 mod picture;
+mod work;
 
 /// The desk that receives orders.
 pub(crate) struct Desk;
@@ -41,6 +42,7 @@ impl Program for Desk {
             Effect::Page(effect) => app.browser().carry_out(app, effect),
             Effect::Look(video) => camera::look(app, video),
             Effect::LookAway => camera::look_away(),
+            Effect::Work => work::go_on(app),
         }
     }
 
@@ -60,19 +62,45 @@ impl Program for Desk {
         at(app, &window, "drop", |app, event| {
             event.prevent_default();
             let dropped = event.dyn_ref::<DragEvent>().and_then(DragEvent::data_transfer);
-            take(app, dropped.as_ref());
+            if let Some(dropped) = dropped {
+                take(app, &dropped);
+                take_text(app, &dropped, 1);
+            }
         });
         at(app, &window, "paste", |app, event| {
             let pasted = event.dyn_ref::<ClipboardEvent>().and_then(ClipboardEvent::clipboard_data);
-            take(app, pasted.as_ref());
+            if let Some(pasted) = pasted {
+                take(app, &pasted);
+                if take_text(app, &pasted, BOX_LEAST) {
+                    event.prevent_default();
+                }
+            }
         });
     }
 }
 
+/// From this length, in bytes, a text is taken past the box it is pasted into: laying
+/// out megabytes there would keep the page from answering.
+const BOX_LEAST: usize = 32 * 1024;
+
 /// The files of a drop or of the clipboard.
-fn take(app: &Rc<App<Desk>>, from: Option<&DataTransfer>) {
-    let Some(files) = from.and_then(DataTransfer::files) else { return };
+fn take(app: &Rc<App<Desk>>, from: &DataTransfer) {
+    let Some(files) = from.files() else { return };
     for file in (0..files.length()).filter_map(|at| files.get(at)) {
         Desk::file(app, &file);
     }
+}
+
+/// Its text, such as cells of a spreadsheet, where there is no file and it has `least`
+/// bytes. Returns whether it was taken.
+fn take_text(app: &Rc<App<Desk>>, from: &DataTransfer, least: usize) -> bool {
+    if from.files().is_some_and(|files| files.length() > 0) {
+        return false;
+    }
+    let Ok(text) = from.get_data("text/plain") else { return false };
+    let taken = text.len() >= least;
+    if taken {
+        app.take(hangtrue_page::Event::File { name: String::new(), text: Some(text) });
+    }
+    taken
 }

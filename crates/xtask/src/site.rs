@@ -29,8 +29,10 @@ const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; 
 
 /// The pages beside the walk: the name of each, the feature it is built with, and its own
 /// style sheets, which come with it only.
-const BESIDE: [(&str, &[&str]); 2] =
-    [("desk", &["style/desk.css"]), ("hang", &["style/drawing-hang.css", "style/hang.css"])];
+const BESIDE: [(&str, &[&str]); 2] = [
+    ("desk", &["style/desk.css", "style/many.css"]),
+    ("hang", &["style/drawing-hang.css", "style/hang.css"]),
+];
 const DEALER_SCRIPT: &str = "dealer.js";
 /// Comes with every page but the builder's, which is used where there is a network.
 const OFFLINE_SCRIPT: &str = "offline.js";

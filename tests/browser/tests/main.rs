@@ -12,6 +12,7 @@ mod builder;
 mod camera;
 mod desk;
 mod desk_files;
+mod desk_many;
 mod desk_sent;
 mod desk_ways;
 mod drafts;
@@ -98,6 +99,11 @@ fn main() -> ExitCode {
         scenario!(camera::without_a_code_it_goes_on_looking_until_told; Camera),
         scenario!(camera::that_there_is_none_is_told; Camera),
         scenario!(camera::a_refusal_says_what_else_can_be_done; Camera),
+        scenario!(desk_many::dropped_mapped_checked_and_saved),
+        scenario!(desk_many::pasted_and_chosen),
+        scenario!(desk_many::it_stops_and_goes_on),
+        scenario!(desk_many::ten_thousand_keep_the_page_answering),
+        scenario!(desk_many::on_a_phone_too),
         scenario!(embed::a_page_gets_an_order_and_nothing_else_happens),
         scenario!(embed::nothing_is_loaded_until_it_is_near),
         scenario!(embed::two_on_a_page_are_two),
@@ -131,6 +137,7 @@ fn main() -> ExitCode {
         scenario!(pictures::every_screen),
         scenario!(pictures::every_screen_in_spanish),
         scenario!(pictures::every_screen_in_french),
+        scenario!(pictures::many_orders),
         scenario!(hang::sticker_and_card_are_read_from_paper; Print),
         scenario!(paper::one_page_in_letter_and_a4; Print),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),

@@ -45,3 +45,18 @@ async fn screens(browser: &mut Browser, language: &str) -> Result<()> {
     }
     Ok(())
 }
+
+/// The counter's list, in each language: its words are longest there.
+pub(crate) async fn many_orders(browser: &mut Browser) -> Result<()> {
+    for (language, screens) in [
+        ("en", &[Screen::SMALL_PHONE, Screen::PHONE, Screen::DESK][..]),
+        ("es", &[Screen::PHONE, Screen::DESK][..]),
+        ("fr", &[Screen::PHONE, Screen::DESK][..]),
+    ] {
+        for screen in screens {
+            let visit = async |browser: &Browser, name: &str| look(browser, *screen, name).await;
+            states::of_many_orders(browser, *screen, language, visit).await?;
+        }
+    }
+    Ok(())
+}

@@ -1,5 +1,6 @@
 //! Every state a screen can be in, one after the other: empty, filled, refused, asked back.
 
+use crate::desk_many::{LIST, drop_file};
 use crate::orders::{crowded, open, to_be_built, typical};
 use crate::walk::at;
 use anyhow::Result;
@@ -134,5 +135,45 @@ pub(crate) async fn of_the_desk(
     }
     visit(browser, "desk-question").await?;
     fill(browser, "width.middle", "921/4").await?;
-    visit(browser, "desk-refused").await
+    visit(browser, "desk-refused").await?;
+    of_many_orders(browser, screen, "en", visit).await
+}
+
+/// Many at once: nothing yet, refused, a table's columns, what was found, nothing that is so.
+pub(crate) async fn of_many_orders(
+    browser: &mut Browser,
+    screen: Screen,
+    language: &str,
+    visit: impl AsyncFn(&Browser, &str) -> Result<()>,
+) -> Result<()> {
+    browser.open(screen, "/desk.html").await?;
+    let speak = format!("localStorage.setItem('hangtrue-language', '{language}')");
+    browser.run(&speak, Vec::new()).await?;
+    browser.goto("/desk.html?again").await?;
+    browser.find("#app[data-ready]").await?;
+    browser.tap("[data-act=many]").await?;
+    browser.find("#orders").await?;
+    visit(browser, "many-empty").await?;
+    browser.tap("#orders").await?;
+    browser.type_keys("Friday").await?;
+    browser.tap(".open [type=submit]").await?;
+    browser.find("#orders-trouble .summary").await?;
+    visit(browser, "many-refused").await?;
+    drop_file(
+        browser,
+        "friday.csv",
+        &LIST.replace("Bow,", "Steel,").replace("Second bow", "Rear steel"),
+    )
+    .await?;
+    browser.find("#list-check").await?;
+    visit(browser, "many-columns").await?;
+    drop_file(browser, "friday.csv", LIST).await?;
+    browser.until("!document.querySelector('.many .summary')").await?;
+    browser.tap("#list-check").await?;
+    browser.find("table.found tbody tr").await?;
+    visit(browser, "many-found").await?;
+    browser.tap("#list-filter").await?;
+    browser.type_keys("zz").await?;
+    browser.find(".many > .summary").await?;
+    visit(browser, "many-none").await
 }

@@ -11,6 +11,9 @@ pub enum Effect {
     Look(&'static str),
     /// Let go of the camera.
     LookAway,
+    /// Send [`Event::Work`](super::Event::Work) again and again, without keeping the page
+    /// from answering, until an update asks for no more.
+    Work,
 }
 
 impl Effect {

@@ -17,6 +17,8 @@ pub enum Event {
     },
     /// What became of the camera.
     Camera(Camera),
+    /// There is time for a few milliseconds of work.
+    Work,
 }
 
 /// What the camera does.

@@ -1,11 +1,12 @@
 //! The counter desk: an order that is said over the telephone, typed as it is said.
 //!
-//! One screen, no steps, for staff at a keyboard. It is a page of its own, built from
-//! the same crates: nothing of it weighs on the walk.
+//! One screen, no steps, for staff at a keyboard; behind a switch, many orders at once. It
+//! is a page of its own, built from the same crates: nothing of it weighs on the walk.
 
 pub mod ask;
 mod effect;
 mod event;
+pub mod many;
 mod model;
 mod phone;
 mod sent;
@@ -14,7 +15,7 @@ mod view;
 
 pub use effect::Effect;
 pub use event::{Action, Camera, Event};
-pub use model::Model;
+pub use model::{Model, Screen};
 pub use phone::{FIELDS, Phone, main_spot};
 pub use sent::{Sent, Trouble};
 pub use update::update;

@@ -3,6 +3,7 @@
 use super::ask::Ask;
 use super::effect::Effect;
 use super::event::Camera;
+use super::many::Many;
 use super::phone::Phone;
 use super::sent::{Sent, Trouble};
 use crate::language::title;
@@ -14,6 +15,16 @@ use hangtrue_core::say::Speaker;
 /// An order and another one of the same truck.
 pub(super) const MOST_SENT: usize = 2;
 
+/// What the desk is for at the moment; it keeps the other one as it is.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Screen {
+    /// One order, said or sent.
+    #[default]
+    One,
+    /// Many at once.
+    Many,
+}
+
 /// Everything the desk shows, and nothing else.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Model {
@@ -21,6 +32,8 @@ pub struct Model {
     pub environment: Environment,
     /// The rules orders are checked by.
     pub profile: Profile,
+    /// Which of its two screens is shown.
+    pub screen: Screen,
     /// The order that is being said.
     pub phone: Phone,
     /// The check characters as they were heard.
@@ -35,6 +48,8 @@ pub struct Model {
     pub sent: Vec<Sent>,
     /// Which of them goes onto paper.
     pub printed: usize,
+    /// Many orders at once.
+    pub many: Many,
     /// The element that has the focus, by its name.
     pub active: String,
     /// What the live region says: the question, half a second behind the typing.

@@ -2,7 +2,8 @@
 
 use super::effect::Effect;
 use super::event::{Action, Camera, Event};
-use super::model::{MOST_SENT, Model};
+use super::many::{self, Source};
+use super::model::{MOST_SENT, Model, Screen};
 use super::phone::Phone;
 use super::sent::{self, Sent, Trouble};
 use crate::event::Action as Walk;
@@ -25,6 +26,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
             model.camera = camera;
             Vec::new()
         }
+        Event::Work => many::work(model),
     }
 }
 
@@ -35,14 +37,7 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
             model.active = name;
             Vec::new()
         }
-        crate::Event::Press(code) => match (Action::from_code(&code), Walk::from_code(&code)) {
-            (Some(action), _) => act(model, action),
-            (None, Some(Walk::Speak(language))) => {
-                model.environment.language = language;
-                vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
-            }
-            (None, _) => Vec::new(),
-        },
+        crate::Event::Press(code) => press(model, &code),
         crate::Event::Settled => {
             model.spoken =
                 (Desk::of(model.environment.language).ask)(&model.ask(), model.speaker());
@@ -54,7 +49,7 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
         }
         crate::Event::Open(text) => open_or_say(model, "", &text),
         crate::Event::File { name, text } => match text {
-            Some(text) => open_or_say(model, &name, &text),
+            Some(text) => file_came(model, &name, text),
             None => say(model, Trouble::NoText),
         },
         // The desk has one screen, and nothing on it that slides.
@@ -67,7 +62,32 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
     }
 }
 
+fn press(model: &mut Model, code: &str) -> Vec<Effect> {
+    if let Some(action) = Action::from_code(code) {
+        return act(model, action);
+    }
+    if let Some(action) = many::Action::from_code(code) {
+        return many::act(model, action);
+    }
+    let Some(Walk::Speak(language)) = Walk::from_code(code) else { return Vec::new() };
+    model.environment.language = language;
+    vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
+}
+
+/// A file came, or a text that is too long for a box: many orders are many wherever they
+/// come, and on their screen one is too.
+fn file_came(model: &mut Model, name: &str, text: String) -> Vec<Effect> {
+    match Source::find(name, text) {
+        Ok(source) => many::begin(model, name, source),
+        Err(text) if model.screen == Screen::Many => many::take(model, name, text),
+        Err(text) => open_or_say(model, name, &text),
+    }
+}
+
 fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    if let Some(effects) = many::input(model, name, value) {
+        return effects;
+    }
     match name {
         "paste" => return pasted(model, value),
         "heard" => {
@@ -139,14 +159,18 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
 pub(super) const CAMERA: &str = "camera";
 
 /// Opens the order in `text`, which came in the file of that name or in none.
-fn open_or_say(model: &mut Model, name: &str, text: &str) -> Vec<Effect> {
+pub(super) fn open_or_say(model: &mut Model, name: &str, text: &str) -> Vec<Effect> {
     match sent::open(text) {
         Ok(order) => opened(model, order.named(name)),
         Err(trouble) => say(model, trouble),
     }
 }
 
-fn say(model: &mut Model, trouble: Trouble) -> Vec<Effect> {
+pub(super) fn say(model: &mut Model, trouble: Trouble) -> Vec<Effect> {
+    if model.screen == Screen::Many {
+        model.many.trouble = Some(trouble);
+        return vec![Effect::focus("orders")];
+    }
     model.trouble = Some(trouble);
     vec![Effect::focus("paste")]
 }
@@ -187,6 +211,9 @@ fn keep(model: &mut Model) -> Vec<Effect> {
 /// is opened at once; what is too long for one does not stay.
 fn pasted(model: &mut Model, value: &str) -> Vec<Effect> {
     model.trouble = None;
+    if let Ok(source) = Source::find("", value.to_owned()) {
+        return many::begin(model, "", source);
+    }
     if let Some(order) = sent::open_at_once(value) {
         return opened(model, order);
     }
@@ -200,8 +227,10 @@ fn pasted(model: &mut Model, value: &str) -> Vec<Effect> {
 }
 
 /// An order was opened: beside the one that is open, or in the place of the later. One
-/// that is open already, as when a mail holds its link twice, is only gone to.
-fn opened(model: &mut Model, order: Sent) -> Vec<Effect> {
+/// that is open already, as when a mail holds its link twice, is only gone to. It is looked
+/// at where one order is.
+pub(super) fn opened(model: &mut Model, order: Sent) -> Vec<Effect> {
+    model.screen = Screen::One;
     model.paste.clear();
     model.trouble = None;
     let at = model.sent.iter().position(|sent| sent.order == order.order).unwrap_or_else(|| {

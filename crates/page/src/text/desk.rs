@@ -1,6 +1,8 @@
 //! The words of the counter desk. They stand beside the page's own, not among them:
 //! the walk must not carry them.
 
+pub mod many;
+
 use crate::desk::ask::Ask;
 use hangtrue_core::Unit;
 use hangtrue_core::judge::SlipKind;
@@ -19,6 +21,8 @@ pub struct Desk {
     pub voice: Voice,
     /// Orders that were sent.
     pub sent: Sent,
+    /// Many orders at once.
+    pub many: many::Many,
     /// What to ask the caller next, in one sentence.
     pub ask: fn(&Ask, Speaker) -> String,
     /// What probably happened where two numbers differ; empty where nothing stands out.

@@ -1,12 +1,14 @@
 //! What the desk looks like, as markup.
 
 mod findings;
+mod many;
 mod phone;
 mod sent;
 mod voice;
 
 use super::ask::Ask;
-use super::model::Model;
+use super::many::Action;
+use super::model::{Model, Screen};
 use crate::text::Text;
 use crate::text::desk::Desk;
 use crate::view::languages;
@@ -36,32 +38,58 @@ impl Scene<'_> {
 /// The whole desk as markup. The same model gives the same markup.
 #[must_use]
 pub fn view(model: &Model) -> String {
-    let report = model.phone.report(&model.profile);
-    let ask = model.phone.ask(&report);
-    let scene = Scene { model, report: &report, ask: &ask };
-    page(scene).into_string()
-}
-
-fn page(scene: Scene<'_>) -> Markup {
+    let language = model.environment.language;
+    let desk = Desk::of(language);
     html! {
         header.top {
             span.name { "Hangtrue" }
-            a href="./" { (scene.desk().measure) }
-            (languages(scene.model.environment.language))
+            a href="./" { (desk.measure) }
+            (languages(language))
         }
         main #main.desk {
-            h1 #heading tabindex="-1" { (scene.desk().heading) }
-            div.call {
-                div.heard {
-                    (phone::view(scene))
-                    (voice::view(scene))
-                }
-                (findings::view(scene))
+            div.row.head {
+                h1 #heading tabindex="-1" { (desk.heading) }
+                (screens(model, desk))
             }
-            (sent::view(scene))
-            p.hint { (scene.text().start.privacy) }
-            (sent::paper(scene))
+            @match model.screen {
+                Screen::One => (one(model)),
+                Screen::Many => (many::view(model)),
+            }
+            p.hint { (Text::of(language).start.privacy) }
         }
-        p.visually-hidden #spoken role="status" aria-live="polite" { (scene.model.spoken) }
+        p.visually-hidden #spoken role="status" aria-live="polite" { (model.spoken) }
+    }
+    .into_string()
+}
+
+/// One order, or many at once.
+fn screens(model: &Model, desk: &Desk) -> Markup {
+    let text = &desk.many;
+    html! {
+        div.screens role="group" aria-label=(text.screens) {
+            @for (screen, action, name) in
+                [(Screen::One, Action::One, text.one), (Screen::Many, Action::Many, text.many)]
+            {
+                button type="button" data-key=(action.code()) data-act=(action.code())
+                    aria-pressed=(model.screen == screen) { (name) }
+            }
+        }
+    }
+}
+
+fn one(model: &Model) -> Markup {
+    let report = model.phone.report(&model.profile);
+    let ask = model.phone.ask(&report);
+    let scene = Scene { model, report: &report, ask: &ask };
+    html! {
+        div.call {
+            div.heard {
+                (phone::view(scene))
+                (voice::view(scene))
+            }
+            (findings::view(scene))
+        }
+        (sent::view(scene))
+        (sent::paper(scene))
     }
 }

@@ -41,7 +41,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 }
 
 /// One of a few, in one line.
-fn choice(name: &str, question: &str, options: &[(&str, &str)], chosen: &str) -> Markup {
+pub(super) fn choice(name: &str, question: &str, options: &[(&str, &str)], chosen: &str) -> Markup {
     html! {
         fieldset.pick {
             legend { (question) }

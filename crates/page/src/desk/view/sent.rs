@@ -2,9 +2,11 @@
 
 use super::Scene;
 use crate::desk::event::{Action, Camera};
+use crate::desk::model::Model;
 use crate::desk::sent::{Sent, Trouble};
 use crate::desk::update::CAMERA;
 use crate::file::Format;
+use crate::text::desk::Desk;
 use crate::view::parts::choose_file;
 use crate::view::{opened, sheet};
 use hangtrue_core::check::Report;
@@ -63,7 +65,7 @@ fn open(scene: Scene<'_>) -> Markup {
             (camera(scene))
             div #paste-trouble role="status" {
                 @if let Some(trouble) = &model.trouble {
-                    p.summary.stop { (told(scene, trouble)) }
+                    p.summary.stop { (told(scene.model, trouble)) }
                 }
             }
         }
@@ -92,8 +94,9 @@ fn camera(scene: Scene<'_>) -> Markup {
 }
 
 /// Why a text gave no order, and what to ask the sender.
-fn told(scene: Scene<'_>, trouble: &Trouble) -> String {
-    let language = scene.model.speaker().language;
+pub(super) fn told(model: &Model, trouble: &Trouble) -> String {
+    let language = model.environment.language;
+    let text = &Desk::of(language).sent;
     match trouble {
         Trouble::Link(error) => {
             let advice = hangtrue_link::say::link(language, *error);
@@ -102,10 +105,10 @@ fn told(scene: Scene<'_>, trouble: &Trouble) -> String {
         Trouble::Thirty(error) => hangtrue_link::say::small(language, error),
         Trouble::File(error) => hangtrue_link::say::whole_file(language, error),
         Trouble::Table(fault) => hangtrue_link::say::table(language, fault),
-        Trouble::NoText => scene.desk().sent.no_text.to_owned(),
-        Trouble::NoCode => scene.desk().sent.no_code.to_owned(),
-        Trouble::Nothing => scene.desk().sent.nothing.to_owned(),
-        Trouble::TooLong { most } => (scene.desk().sent.too_long)(*most),
+        Trouble::NoText => text.no_text.to_owned(),
+        Trouble::NoCode => text.no_code.to_owned(),
+        Trouble::Nothing => text.nothing.to_owned(),
+        Trouble::TooLong { most } => (text.too_long)(*most),
     }
 }
 

@@ -1,6 +1,7 @@
 //! The counter desk, in English (US).
 
 mod ask;
+mod many;
 
 use crate::text::desk::{Desk, Phone, Sent, Voice};
 use hangtrue_core::Unit;
@@ -114,6 +115,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         characters: "Check characters:",
         close_order: "Put away",
     },
+    many: many::MANY,
     ask: ask::say,
     slip: ask::slip_clause,
 };

@@ -1,6 +1,7 @@
 //! The counter desk, in Spanish.
 
 mod ask;
+mod many;
 
 use crate::text::desk::{Desk, Phone, Sent, Voice};
 use hangtrue_core::Unit;
@@ -116,6 +117,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         characters: "Caracteres de control:",
         close_order: "Guardar",
     },
+    many: many::MANY,
     ask: ask::say,
     slip: ask::slip_clause,
 };

@@ -1,6 +1,7 @@
 //! The counter desk, in French (Canada).
 
 mod ask;
+mod many;
 
 use crate::text::desk::{Desk, Phone, Sent, Voice};
 use hangtrue_core::Unit;
@@ -118,6 +119,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         characters: "Caractères de contrôle\u{a0}:",
         close_order: "Ranger",
     },
+    many: many::MANY,
     ask: ask::say,
     slip: ask::slip_clause,
 };
