@@ -35,7 +35,7 @@ usage: cargo xtask COMMAND
   hostile [--payloads N]  ten million random links: what the worst of them costs
   fuzz TARGET [--seconds N] [--runs N]  libFuzzer on one of the ways in of tests/hostile
   audit             licences, sources, bans and advisories of all crates, by cargo-deny
-  reproduce         the site built twice, in two folders: the same bytes
+  reproduce         the site built here and once more elsewhere: the same bytes
   dist              write the static site to dist/
   size              gzip sizes of dist/, held to the budget
   weight [FEATURE]  what the bytes of the module are, by crate and by function";

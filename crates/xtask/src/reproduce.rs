@@ -1,52 +1,51 @@
-//! `cargo xtask reproduce`: the site built twice, in two folders, compared byte by byte.
+//! `cargo xtask reproduce`: the site built here and once more elsewhere, compared byte by byte.
 
+use std::collections::BTreeMap;
 use std::env;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use anyhow::{Context as _, Result, bail, ensure};
+use anyhow::{Context as _, Result, ensure};
 
 use crate::sh::{self, say};
-use crate::site::File;
+use crate::site::{File, Site};
+use crate::supply::sbom;
 use crate::{build, dist};
 
-/// Two copies of the tree, one name longer and one folder deeper than the other, each built
-/// from nothing into a target folder of its own.
+type Files = BTreeMap<String, Vec<u8>>;
+
+/// The tree, and a copy of it in a folder deeper and of another length, built from nothing
+/// into a target folder of its own.
 ///
 /// # Errors
 /// When a file differs, or one build has a file that the other has not.
 pub(crate) fn run(arguments: &[&str]) -> Result<()> {
     crate::no_arguments(arguments)?;
+    let site = Site::build()?;
+    let bill = File { name: sbom::NAME.to_owned(), bytes: sbom::text(site.files())?.into_bytes() };
+    let files = site.files().iter().chain([&bill]);
+    let here: Files = files.map(|file| (file.name.clone(), file.bytes.clone())).collect();
+
     let folder = sh::target_folder()?.join("reproduce");
-    let trees = [folder.join("a"), folder.join("elsewhere/and deeper")];
-    let mut sites = Vec::new();
-    for tree in &trees {
-        if tree.exists() {
-            fs::remove_dir_all(tree)?;
-        }
-        copy(tree)?;
-        let mut again = sh::command(&env::current_exe()?.to_string_lossy(), &["dist"]);
-        again.env("CARGO_MANIFEST_DIR", tree.join("crates/xtask"));
-        again.env("CARGO_TARGET_DIR", tree.join("target"));
-        sh::run(&mut again)?;
-        let written = tree.join(dist::NAME);
-        let mut files = Vec::new();
-        read(&written, &written, &mut files)?;
-        sites.push(files);
+    let tree = folder.join("elsewhere and/deeper");
+    if folder.exists() {
+        fs::remove_dir_all(&folder)?;
     }
-    let [one, other] = &sites[..] else { bail!("two were built") };
-    ensure!(!one.is_empty(), "nothing was built");
-    let mut differ: Vec<&PathBuf> = one.iter().chain(other).map(|file| &file.0).collect();
-    let same = |name: &PathBuf| {
-        let of = |site: &[(PathBuf, Vec<u8>)]| site.iter().position(|file| file.0 == *name);
-        let (a, b) = (of(one).and_then(|at| one.get(at)), of(other).and_then(|at| other.get(at)));
-        a.is_some() && a == b
-    };
-    differ.retain(|name| !same(name));
-    differ.sort();
-    differ.dedup();
-    ensure!(differ.is_empty(), "these are not the same in both: {differ:?}");
-    say!("{} files, the same bytes from both folders", one.len());
+    copy(&tree)?;
+    let mut again = sh::command(&env::current_exe()?.to_string_lossy(), &["dist"]);
+    again.env("CARGO_MANIFEST_DIR", tree.join("crates/xtask"));
+    again.env("CARGO_TARGET_DIR", tree.join("target"));
+    sh::run(&mut again)?;
+    let written = tree.join(dist::NAME);
+    let mut there = Files::new();
+    read(&written, &written, &mut there)?;
+
+    let mut names: Vec<&String> = here.keys().chain(there.keys()).collect();
+    names.retain(|name| here.get(*name) != there.get(*name));
+    names.sort();
+    names.dedup();
+    ensure!(names.is_empty(), "these are not the same in both: {names:?}");
+    say!("{} files, the same bytes from both folders", here.len());
     fs::remove_dir_all(&folder)?;
     Ok(())
 }
@@ -65,13 +64,14 @@ fn copy(to: &Path) -> Result<()> {
     Ok(())
 }
 
-fn read(top: &Path, folder: &Path, files: &mut Vec<(PathBuf, Vec<u8>)>) -> Result<()> {
+fn read(top: &Path, folder: &Path, files: &mut Files) -> Result<()> {
     for entry in fs::read_dir(folder)? {
         let path = entry?.path();
         if path.is_dir() {
             read(top, &path, files)?;
         } else {
-            files.push((path.strip_prefix(top)?.to_owned(), fs::read(&path)?));
+            let name = path.strip_prefix(top)?.to_string_lossy().into_owned();
+            files.insert(name, fs::read(&path)?);
         }
     }
     Ok(())

@@ -39,4 +39,9 @@ mod tests {
         assert_eq!(with(9), ["recheck bow.second"]);
         assert_eq!(with(35), ["recheck bow.second"]);
     }
+
+    #[test]
+    fn a_bow_of_nothing_is_told_elsewhere() {
+        assert!(found(&survey(&[(Spot::BowFirst, 0)]), "unusual-bow").is_empty());
+    }
 }

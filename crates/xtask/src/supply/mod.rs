@@ -32,7 +32,8 @@ pub(crate) struct Package {
 /// # Errors
 /// When cargo cannot tell.
 pub(crate) fn shipped(package: &str, platform: Option<&str>) -> Result<Vec<Package>> {
-    let mut cargo = sh::cargo(&["tree", "--quiet", "--locked", "--edges=normal,build"]);
+    let mut cargo =
+        sh::cargo(&["tree", "--quiet", "--locked", "--edges=normal,build", "--all-features"]);
     cargo.args(["--prefix=depth", "--format=|{p}|{l}|", "--package", package]);
     cargo.args(platform.map(|platform| format!("--target={platform}")));
     read(&sh::output(&mut cargo)?)
