@@ -1,7 +1,26 @@
 // The lines that must be JavaScript: a wasm module cannot load itself.
 import init from "./hangtrue_web.js";
 
+// The second module comes while the first screens are used. Without a network it is tried again:
+// what needs it waits, and says so.
+const bring = async (first) => {
+  const page = document.getElementById("app");
+  for (let pause = 1; ; pause = Math.min(2 * pause, 16)) {
+    try {
+      await WebAssembly.instantiateStreaming(fetch("hangtrue_rest.wasm"), { a: first });
+      page.dispatchEvent(new Event("whole"));
+      return;
+    } catch {
+      page.dispatchEvent(new Event("missing"));
+    }
+    await new Promise((again) => {
+      setTimeout(again, 1000 * pause);
+      addEventListener("online", again, { once: true });
+    });
+  }
+};
+
 // Whoever goes by a dealer's rules needs the module that reads them.
 const byRules = new URLSearchParams(location.search).has("profile");
 if (byRules) location.replace("dealer.html" + location.search + location.hash);
-else await init();
+else bring(await init());

@@ -63,17 +63,36 @@ impl From<Severity> for Verdict {
 /// findings are returned, but for what the judge says better.
 #[must_use]
 pub fn check(survey: &Survey, profile: &Profile) -> Report {
+    conclude(survey, profile, |ruled| {
+        let judgement = judge(survey, profile);
+        suspect_first(ruled, &judgement);
+        // The judge first: among equals it is the one that names the reading.
+        let mut findings = judge::findings(&judgement, survey);
+        findings.retain(|judged| !told_by_a_limit(judged, ruled));
+        ruled.retain(|finding| !told_better(finding, &findings));
+        findings.append(ruled);
+        *ruled = findings;
+        judgement
+    })
+}
+
+/// Checks `survey` by the built-in rules alone: neither the judge nor a dealer is asked.
+#[must_use]
+pub fn check_by_rules(survey: &Survey) -> Report {
+    conclude(survey, &Profile::default(), |_| Judgement::default())
+}
+
+/// The report; `weigh` puts what the judge finds among what the rules find.
+fn conclude(
+    survey: &Survey,
+    profile: &Profile,
+    weigh: impl FnOnce(&mut Vec<Finding>) -> Judgement,
+) -> Report {
     let preparation = Preparation::of(survey, profile);
     let numbers = Numbers::of(survey, profile, &preparation);
     let context = Context { survey, profile, preparation: &preparation, numbers: &numbers };
-    let judgement = judge(survey, profile);
-    let mut ruled = rules::run(&context);
-    suspect_first(&mut ruled, &judgement);
-    // The judge first: among equals it is the one that names the reading.
-    let mut findings = judge::findings(&judgement, survey);
-    findings.retain(|judged| !told_by_a_limit(judged, &mut ruled));
-    ruled.retain(|finding| !told_better(finding, &findings));
-    findings.extend(ruled);
+    let mut findings = rules::run(&context);
+    let judgement = weigh(&mut findings);
     // Stable: within one severity the order of RULES stays.
     sort(&mut findings, |a, b| a.severity > b.severity);
     let worst = findings.first().map_or(Severity::Note, |finding| finding.severity);

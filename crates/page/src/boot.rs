@@ -6,6 +6,7 @@ use crate::effect::Effect;
 use crate::event::{Event, Trouble};
 use crate::language::title;
 use crate::model::{Environment, Model};
+use crate::rest;
 use crate::step::Step;
 use crate::update::update;
 use hangtrue_core::say::Language;
@@ -23,10 +24,23 @@ pub struct Arrival<'a> {
     pub draft: Option<&'a str>,
 }
 
+/// The model to begin with where nothing is remembered, nothing was sent, and English is spoken:
+/// the first screens are enough, and the second module is on its way ([`crate::rest`]).
+#[must_use]
+pub fn boot_partial(environment: Environment) -> (Model, Vec<Effect>) {
+    let model = Model::new(Environment { partial: true, ..environment });
+    let effects = vec![Effect::List, Effect::Replace(model.address(), None)];
+    (model, effects)
+}
+
 /// The model to begin with. An order in the address is opened; else the draft goes
 /// on where it was left, or at the screen the address names.
 #[must_use]
 pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effect>) {
+    rest::boot(environment, arrival)
+}
+
+pub(crate) fn later(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effect>) {
     let mut model = Model::new(environment);
     if arrival.fragment == DESK {
         return (model, vec![Effect::Visit(DESK_PAGE)]);

@@ -41,6 +41,10 @@ pub enum Event {
         /// To longer readings; negative to shorter ones.
         marks: i64,
     },
+    /// The second module is there.
+    Whole,
+    /// It could not be had; it is tried again.
+    Missing,
     /// A newer build of the page is kept and waits.
     Newer,
     /// A draft that was asked for, as it is kept.

@@ -18,13 +18,14 @@ mod language;
 pub mod message;
 pub mod model;
 pub mod problems;
+mod rest;
 pub mod step;
 pub mod text;
 mod update;
 mod view;
 
 pub use address::Address;
-pub use boot::{Arrival, boot};
+pub use boot::{Arrival, boot, boot_partial};
 pub use effect::Effect;
 pub use event::{Action, Event};
 pub use hangtrue_core as core;

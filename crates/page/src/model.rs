@@ -2,14 +2,16 @@
 
 use crate::address::Address;
 use crate::draft::Listed;
-use crate::event::Trouble;
+use crate::event::{Event, Trouble};
 use crate::field::Field;
+use crate::rest;
 use crate::step::Step;
+use hangtrue_core::check::check_by_rules;
 use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::order::{Confirmed, Date, Order};
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::{Language, Speaker};
-use hangtrue_core::{Finding, Severity, Spot, check_order};
+use hangtrue_core::{Finding, Severity, Spot};
 use hangtrue_link::LinkError;
 
 /// What the page is told of its surroundings.
@@ -23,6 +25,8 @@ pub struct Environment {
     pub today: Option<Date>,
     /// The language the page speaks.
     pub language: Language,
+    /// Whether the second module is still on its way: see [`crate::rest`].
+    pub partial: bool,
 }
 
 /// Why what was sent is no order.
@@ -79,6 +83,10 @@ pub struct Model {
     pub trouble: Option<Trouble>,
     /// Whether this draft has been kept on the device: an empty one is not, at first.
     pub kept: bool,
+    /// What happened that only the second module can take in.
+    pub waiting: Vec<Event>,
+    /// Whether that module could not be had.
+    pub missing: bool,
     /// The drafts that this device keeps.
     pub drafts: Vec<Listed>,
     /// The one of which it is asked whether it shall go.
@@ -110,7 +118,10 @@ impl Model {
     /// The whole check of the survey as it stands.
     #[must_use]
     pub fn report(&self) -> Report {
-        check_order(&self.order, &self.profile)
+        if self.environment.partial {
+            return check_by_rules(&self.order.survey);
+        }
+        rest::report(self)
     }
 
     /// What is typed in `field`.

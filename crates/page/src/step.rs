@@ -54,6 +54,12 @@ impl Step {
     /// The screens beside the walk.
     pub const ASIDE: [Self; 4] = [Self::Opened, Self::Scan, Self::Voice, Self::Drafts];
 
+    /// Whether it is one of the first, which need no second module: see [`crate::rest`].
+    #[must_use]
+    pub const fn is_first(self) -> bool {
+        matches!(self, Self::Start | Self::Frame) || self.dimension().is_some()
+    }
+
     /// Its name in the page's address, behind `#/`.
     #[must_use]
     pub const fn slug(self) -> &'static str {

@@ -7,19 +7,42 @@ mod walk;
 
 pub(crate) use dealer::ANSWER;
 
+use crate::address::Address;
 use crate::draft::keep;
 use crate::effect::Effect;
 use crate::event::{Action, Event, Key};
 use crate::field::Field;
 use crate::language::title;
 use crate::model::{Model, confirm_key, confirmation};
+use crate::rest;
 use crate::step::Step;
 use hangtrue_core::say::Language;
 use hangtrue_core::{Unit, keypad};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
-    match event {
+    if model.environment.partial && asks(&event) {
+        // Of what a person asks for, the last holds.
+        model.waiting.retain(|waiting| !asks(waiting));
+    }
+    match first(model, event) {
+        Ok(effects) => effects,
+        Err(event) if model.environment.partial => {
+            model.waiting.push(event);
+            Vec::new()
+        }
+        Err(event) => rest::update(model, event),
+    }
+}
+
+/// Whether a person asks for something.
+pub(crate) const fn asks(event: &Event) -> bool {
+    matches!(event, Event::Press(_) | Event::Navigate(_) | Event::Open(_) | Event::File { .. })
+}
+
+/// What the first screens know; else the event comes back, and nothing has changed.
+fn first(model: &mut Model, event: Event) -> Result<Vec<Effect>, Event> {
+    Ok(match event {
         Event::Input { name, value } => input(model, &name, &value),
         Event::Focus(name) => {
             if let Some(field) = Field::from_name(&name) {
@@ -27,26 +50,54 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
             }
             Vec::new()
         }
-        Event::Press(code) => Action::from_code(&code).map_or_else(Vec::new, |a| act(model, a)),
-        Event::Navigate(fragment) => walk::navigate(model, &fragment),
-        Event::Open(text) => walk::open(model, &text),
-        Event::File { text, .. } => walk::file(model, text.as_deref()),
+        Event::Press(code) => match Action::from_code(&code).map(|action| act_first(model, action))
+        {
+            Some(Some(effects)) => effects,
+            Some(None) => return Err(Event::Press(code)),
+            None => Vec::new(),
+        },
+        Event::Navigate(fragment) => match Address::from_text(&fragment) {
+            Some(Address { step, .. }) if step.is_first() => walk::come_to(model, step),
+            _ => return Err(Event::Navigate(fragment)),
+        },
         Event::Settled => {
             model.spoken = walk::spoken(model);
             Vec::new()
         }
-        Event::Copied(worked) => handover::copied(model, worked),
         Event::Slide { name, marks } => slide(model, &name, marks),
         Event::Newer => {
             model.newer = true;
             Vec::new()
         }
-        Event::Loaded(text) => drafts::loaded(model, &text),
-        Event::Drafts(kept) => drafts::listed(model, &kept),
         Event::Trouble(trouble) => {
             model.trouble = Some(trouble);
             Vec::new()
         }
+        Event::Whole => {
+            model.environment.partial = false;
+            model.missing = false;
+            let waiting = core::mem::take(&mut model.waiting);
+            waiting.into_iter().flat_map(|event| update(model, event)).collect()
+        }
+        Event::Missing => {
+            model.missing = true;
+            Vec::new()
+        }
+        other => return Err(other),
+    })
+}
+
+/// What the second module takes in; see [`crate::rest`].
+pub(crate) fn later(model: &mut Model, event: Event) -> Vec<Effect> {
+    match event {
+        Event::Press(code) => Action::from_code(&code).map_or_else(Vec::new, |a| act(model, a)),
+        Event::Navigate(fragment) => walk::navigate(model, &fragment),
+        Event::Open(text) => walk::open(model, &text),
+        Event::File { text, .. } => walk::file(model, text.as_deref()),
+        Event::Copied(worked) => handover::copied(model, worked),
+        Event::Loaded(text) => drafts::loaded(model, &text),
+        Event::Drafts(kept) => drafts::listed(model, &kept),
+        _ => Vec::new(),
     }
 }
 
@@ -104,14 +155,17 @@ fn strike_replaced(model: &mut Model, field: Field) {
     }
 }
 
-fn act(model: &mut Model, action: Action) -> Vec<Effect> {
-    match action {
-        Action::Next => walk::next(model),
+/// The actions that the first screens know; none of another.
+fn act_first(model: &mut Model, action: Action) -> Option<Vec<Effect>> {
+    Some(match action {
+        Action::Next if model.step.is_first() => match model.back_to {
+            // What comes after the four dimensions, the judge says.
+            None if model.step == Step::Bow => return walk::held_back(model),
+            _ => walk::next(model),
+        },
         Action::Back => walk::back(model),
-        Action::Go(step) => walk::go(model, step),
-        Action::Change(field) => walk::change(model, field),
+        Action::Go(step) if step.is_first() => walk::go(model, step),
         Action::Focus(field) => vec![Effect::Focus(field.name())],
-        Action::Answer(key) => dealer::change(model, &key),
         Action::Key(key) => press(model, key),
         Action::Letters => {
             model.letters = !model.letters;
@@ -123,6 +177,19 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
             effects
         }
         Action::Confirm(key) => confirm(model, &key),
+        Action::Speak(Language::English) => speak(model, Language::English),
+        Action::TakeOver => keep(model).into_iter().chain([Effect::TakeOver]).collect(),
+        Action::Noted => drafts::noted(model),
+        _ => return None,
+    })
+}
+
+fn act(model: &mut Model, action: Action) -> Vec<Effect> {
+    match action {
+        Action::Next => walk::next(model),
+        Action::Go(step) => walk::go(model, step),
+        Action::Change(field) => walk::change(model, field),
+        Action::Answer(key) => dealer::change(model, &key),
         Action::Reread(field) => walk::reread(model, field),
         Action::Take(spot) => walk::take(model, spot),
         Action::Skip => walk::skip(model),
@@ -135,14 +202,13 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         Action::Replace => handover::replace(model),
         Action::Keep => handover::keep(model),
         Action::Speak(language) => speak(model, language),
-        Action::TakeOver => keep(model).into_iter().chain([Effect::TakeOver]).collect(),
-        Action::Noted => drafts::noted(model),
         Action::TakeTheirs => vec![Effect::Load(None)],
         Action::OpenDraft(id) => vec![Effect::Load(Some(id))],
         Action::Delete(id) => drafts::delete(model, id),
         Action::DeleteIndeed => drafts::delete_indeed(model),
         Action::Spare => drafts::spare(model),
         Action::Restart => walk::restart(model),
+        _ => Vec::new(),
     }
 }
 

@@ -96,6 +96,7 @@ impl Browser {
             can_share: self.can_share(),
             today: self.today(),
             language: self.language(),
+            partial: false,
         }
     }
 
@@ -119,6 +120,19 @@ impl Browser {
     /// The text kept with this history entry.
     pub(crate) fn kept(&self) -> Option<String> {
         self.history()?.state().ok()?.as_string()
+    }
+
+    /// Whether the page was opened as itself, nothing is remembered here, and English is spoken.
+    pub(crate) fn is_blank(&self) -> bool {
+        let location = self.location();
+        let empty = |text: Result<String, JsValue>| text.is_ok_and(|text| text.is_empty());
+        let page = location.pathname().unwrap_or_default();
+        let itself = page.ends_with('/') || page.ends_with(".html");
+        itself
+            && empty(location.hash())
+            && empty(location.search())
+            && self.language() == Language::English
+            && self.draft().is_none()
     }
 
     /// The language that was chosen on this device, else the browser's.

@@ -28,6 +28,6 @@ pub fn start() {
     } else if cfg!(feature = "desk") {
         app::start::<desk::Desk>();
     } else {
-        app::start::<walk::Walk>();
+        walk::start();
     }
 }

@@ -12,6 +12,7 @@ use anyhow::{Context as _, Result, anyhow};
 use wasm_bindgen_cli_support::{Bindgen, Output};
 
 use crate::sh::{self, say};
+use crate::split::{self, Halves};
 
 /// What the page is compiled for.
 pub(crate) const TARGET: &str = "wasm32-unknown-unknown";
@@ -39,7 +40,23 @@ pub(crate) fn module(package: &str) -> Result<Built> {
 /// # Errors
 /// When the target cannot be added, or the package does not compile.
 pub(crate) fn variant(package: &str, feature: Option<&str>, name: &str) -> Result<Built> {
-    let output = &mut bound(package, feature, name, false)?;
+    let wasm = fs::read(compile(package, feature, &[])?)?;
+    built(bound(wasm, name, false)?, name)
+}
+
+/// Builds a package as two modules (`split.rs`): what starts, and the bytes of the rest.
+///
+/// # Errors
+/// When the target cannot be added, or the package does not compile or cannot be cut.
+pub(crate) fn halves(package: &str) -> Result<(Built, Vec<u8>)> {
+    let name = &package.replace('-', "_");
+    let wasm = fs::read(compile(package, None, &["-Clink-arg=--emit-relocs"])?)?;
+    say!("cutting {name} in two");
+    let Halves { first, rest } = split::split(&wasm)?;
+    Ok((built(bound(first, name, false)?, name)?, rest))
+}
+
+fn built(mut output: Output, name: &str) -> Result<Built> {
     let wasm = output.wasm_mut().emit_wasm();
     let wasm_name = format!("{name}_bg.wasm");
     Ok(Built { wasm_name, wasm, glue: output.js().to_owned() })
@@ -50,15 +67,14 @@ pub(crate) fn variant(package: &str, feature: Option<&str>, name: &str) -> Resul
 /// # Errors
 /// When the target cannot be added, or the package does not compile.
 pub(crate) fn named(package: &str, feature: Option<&str>) -> Result<Vec<u8>> {
-    Ok(bound(package, feature, "named", true)?.wasm_mut().emit_wasm())
+    let wasm = fs::read(compile(package, feature, &[])?)?;
+    Ok(bound(wasm, "named", true)?.wasm_mut().emit_wasm())
 }
 
-fn bound(package: &str, feature: Option<&str>, name: &str, names: bool) -> Result<Output> {
-    add_target()?;
-    let module = compile(package, feature)?;
-    say!("binding {}", module.file_name().unwrap_or_default().to_string_lossy());
+fn bound(wasm: Vec<u8>, name: &str, names: bool) -> Result<Output> {
+    say!("binding {name}");
     Bindgen::new()
-        .input_path(&module)
+        .input_bytes(name, wasm)
         .out_name(name)
         .web(true)?
         .typescript(false)
@@ -78,12 +94,14 @@ fn add_target() -> Result<()> {
     sh::run(&mut sh::command("rustup", &["target", "add", TARGET]))
 }
 
-/// Returns the path of the module that cargo wrote.
-fn compile(package: &str, feature: Option<&str>) -> Result<PathBuf> {
+/// Returns the path of the module that cargo wrote. `flags` are for the last step alone, so that
+/// what it stands on is compiled once for all.
+fn compile(package: &str, feature: Option<&str>, flags: &[&str]) -> Result<PathBuf> {
+    add_target()?;
     let with = feature.map_or_else(String::new, |feature| format!(" with {feature}"));
     say!("compiling {package}{with} for {TARGET}");
     let mut cargo = sh::cargo(&[
-        "build",
+        "rustc",
         "--package",
         package,
         "--lib",
@@ -93,6 +111,7 @@ fn compile(package: &str, feature: Option<&str>) -> Result<PathBuf> {
         "--message-format=json-render-diagnostics",
     ]);
     cargo.args(feature.map(|feature| format!("--features={feature}")));
+    cargo.arg("--").args(flags);
     cargo.env("CARGO_ENCODED_RUSTFLAGS", remapped_paths()?);
     let messages = sh::output(&mut cargo)?;
     let target = package.replace('-', "_");

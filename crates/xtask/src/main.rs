@@ -16,6 +16,7 @@ mod serve;
 mod sh;
 mod site;
 mod size;
+mod split;
 mod style;
 mod supply;
 mod test;

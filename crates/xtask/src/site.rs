@@ -27,6 +27,8 @@ const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; 
     base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; \
     trusted-types hangtrue-worker";
 
+/// The second module of the walk.
+const REST: &str = "hangtrue_rest.wasm";
 /// The pages beside the walk: the name of each, the feature it is built with, and its own
 /// style sheets, which come with it only.
 const BESIDE: [(&str, &[&str]); 2] = [
@@ -80,7 +82,7 @@ impl Site {
     /// # Errors
     /// When the page does not compile, or a file under `web/` is missing or names one that is.
     pub(crate) fn build() -> Result<Self> {
-        let walk = build::module("hangtrue-web")?;
+        let (walk, rest) = build::halves("hangtrue-web")?;
         let mut beside = Vec::new();
         for (page, _) in BESIDE {
             let name = format!("hangtrue_{page}");
@@ -90,7 +92,7 @@ impl Site {
         let builder = build::variant("hangtrue-web", Some("builder"), "hangtrue_builder")?;
         say!("laying out the site");
         let web = sh::root().join("web");
-        let mut press = lay_out(&web, &walk, &beside)?;
+        let mut press = lay_out(&web, &walk, rest, &beside)?;
         press.files.extend(embed::files(&web, &survey)?);
         press.add_dealer(&web)?;
         press.add_builder(&web, &builder)?;
@@ -109,7 +111,7 @@ impl Site {
     }
 }
 
-fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Press> {
+fn lay_out(web: &Path, walk: &Built, rest: Vec<u8>, beside: &[Built]) -> Result<Press> {
     let mut press = Press::default();
     for name in names_in(web, "icons")? {
         let bytes = fs::read(web.join(&name)).with_context(|| format!("cannot read web/{name}"))?;
@@ -131,6 +133,7 @@ fn lay_out(web: &Path, walk: &Built, beside: &[Built]) -> Result<Press> {
         press.add_style(web, &format!("{page}.css"), sheets)?;
     }
     press.add(&walk.wasm_name, walk.wasm.clone());
+    press.add(REST, rest);
     press.add_text("main.js", &script(&walk.glue, &boot, "hangtrue_web")?);
     press.add_text("style.css", &style::minify(&sheets(web)?.join("\n")));
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);

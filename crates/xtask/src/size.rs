@@ -8,12 +8,16 @@ use flate2::write::GzEncoder;
 
 use crate::site::{File, Site};
 
-/// All that the first walk needs: HTML, CSS, JavaScript, wasm. Bytes, gzip level 9.
-/// The goal is 100 KiB; until it is reached this is what has been reached, so that
-/// nothing gets heavier unseen. DEVELOPERS.md says what the bytes are.
-/// 27 KB of it are Spanish and French, 3.5 KB saving and opening a file, 15 KB the drafts, the
-/// tape as an input, the screen kept awake and the worker.
-const FIRST_WALK: usize = 242 * 1024;
+/// All that the first screens need, from the cautions to the four dimensions: HTML, CSS,
+/// JavaScript, the first module. Bytes, gzip level 9. The goal is 100 KiB; until it is reached
+/// this is what has been reached, so that nothing gets heavier unseen. DEVELOPERS.md says what
+/// the bytes are.
+const FIRST_SCREENS: usize = 133 * 1024;
+/// The same with the second module, which comes while the first screens are used: the whole walk
+/// in three languages.
+const WALK: usize = 252 * 1024;
+/// How the second module's name begins.
+const REST: &str = "hangtrue-rest";
 /// What begins so is no part of the walk: the counter desk, hanging the door, the element for
 /// other sites, the page by a dealer's rules, the builder of its profiles.
 const APART: [&str; 9] = [
@@ -51,13 +55,14 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
 /// When a sum is over its limit.
 pub(crate) fn check(site: &Site) -> Result<()> {
     let mut table = format!("{:>9} {:>9}  file\n", "bytes", "gzip");
-    let mut walk = 0;
+    let (mut first, mut walk) = (0, 0);
     let mut view = 0;
     let (mut element, mut element_all) = (0, 0);
     for file in site.files() {
         let gzip = gzip_length(&file.bytes)?;
         table += &format!("{:>9} {gzip:>9}  {}\n", file.bytes.len(), file.name);
-        walk += if is_of_first_walk(file) { gzip } else { 0 };
+        walk += if is_of_walk(file) { gzip } else { 0 };
+        first += if is_of_walk(file) && !file.name.starts_with(REST) { gzip } else { 0 };
         view += if is_of_first_view(file) { gzip } else { 0 };
         let of_element = file.name.starts_with("embed/hangtrue-survey");
         let is_script = file.extension() == "js" && !file.name.ends_with(".glue.js");
@@ -67,7 +72,8 @@ pub(crate) fn check(site: &Site) -> Result<()> {
     }
     let sums = [
         ("first view (HTML, CSS)", view, FIRST_VIEW),
-        ("first walk (HTML, CSS, JS, wasm)", walk, FIRST_WALK),
+        ("first screens (HTML, CSS, JS, wasm)", first, FIRST_SCREENS),
+        ("the whole walk", walk, WALK),
         ("element until it is near", element, ELEMENT),
         ("element, all of it", element_all, ELEMENT_ALL),
     ];
@@ -85,7 +91,7 @@ fn is_of_first_view(file: &File) -> bool {
     matches!(file.extension(), "html" | "css") && !is_apart(file)
 }
 
-fn is_of_first_walk(file: &File) -> bool {
+fn is_of_walk(file: &File) -> bool {
     is_of_first_view(file) || (matches!(file.extension(), "js" | "wasm") && !is_apart(file))
 }
 

@@ -28,6 +28,7 @@ mod links;
 mod offline;
 mod orders;
 mod paper;
+mod partial;
 mod patch;
 mod picture;
 mod pictures;
@@ -72,6 +73,7 @@ fn main() -> ExitCode {
         scenario!(history::a_change_comes_back_to_the_check),
         scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
         scenario!(links::a_hostile_fragment_stays_text),
+        scenario!(partial::four_dimensions_without_the_second_module),
         scenario!(offline::all_of_it_works_without_a_network),
         scenario!(offline::a_newer_build_waits_for_a_tap),
         scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),

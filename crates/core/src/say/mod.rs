@@ -15,6 +15,7 @@ mod language;
 mod reading;
 mod rule;
 mod spoken;
+mod translated;
 
 pub use answer::AnswerSays;
 pub use because::Because;
@@ -76,35 +77,31 @@ impl Speaker {
     pub fn say(self, message: &Message) -> String {
         match self.language {
             Language::English => en::say(message, self.unit),
-            Language::Spanish => es::say(message, self.unit),
-            Language::French => fr::say(message, self.unit),
+            _ => translated::say(self, message),
         }
     }
     /// The trade's name of an ordered dimension: `post-to-post width`.
     #[must_use]
-    pub const fn dimension(self, dimension: Dimension) -> &'static str {
+    pub fn dimension(self, dimension: Dimension) -> &'static str {
         match self.language {
             Language::English => en::names::dimension(dimension),
-            Language::Spanish => es::names::dimension(dimension),
-            Language::French => fr::names::dimension(dimension),
+            _ => translated::dimension(self, dimension),
         }
     }
     /// The short name of a place: `low`, `left`, `first bow`.
     #[must_use]
-    pub const fn place(self, spot: Spot) -> &'static str {
+    pub fn place(self, spot: Spot) -> &'static str {
         match self.language {
             Language::English => en::names::place(spot),
-            Language::Spanish => es::names::place(spot),
-            Language::French => fr::names::place(spot),
+            _ => translated::place(self, spot),
         }
     }
     /// A spot's full name, within a sentence: `the post-to-post width, middle`.
     #[must_use]
-    pub const fn spot(self, spot: Spot) -> &'static str {
+    pub fn spot(self, spot: Spot) -> &'static str {
         match self.language {
             Language::English => en::names::spot(spot),
-            Language::Spanish => es::names::spot(spot),
-            Language::French => fr::names::spot(spot),
+            _ => translated::spot(self, spot),
         }
     }
     /// A dimension with its article: `the header depth`, `la profundidad del dintel`.
@@ -112,8 +109,7 @@ impl Speaker {
     pub fn the_dimension(self, dimension: Dimension) -> String {
         match self.language {
             Language::English => ["the ", en::names::dimension(dimension)].concat(),
-            Language::Spanish => es::names::the_dimension(dimension),
-            Language::French => fr::names::the_dimension(dimension),
+            _ => translated::the_dimension(self, dimension),
         }
     }
     /// A spot with its article.
@@ -121,17 +117,15 @@ impl Speaker {
     pub fn the_spot(self, spot: Spot) -> String {
         match self.language {
             Language::English => ["the ", en::names::spot(spot)].concat(),
-            Language::Spanish => es::names::the_spot(spot),
-            Language::French => fr::names::the_spot(spot),
+            _ => translated::the_spot(self, spot),
         }
     }
     /// Why a limit is there, as a clause.
     #[must_use]
-    pub const fn reason(self, reason: Reason) -> &'static str {
+    pub fn reason(self, reason: Reason) -> &'static str {
         match self.language {
             Language::English => en::rule::reason(reason),
-            Language::Spanish => es::rule::reason(reason),
-            Language::French => fr::rule::reason(reason),
+            _ => translated::reason(self, reason),
         }
     }
 }

@@ -1,6 +1,6 @@
 //! A text that is no reading.
 
-use super::{Language, Speaker, en, es, fr};
+use super::{Language, Speaker, en, translated};
 use crate::length::ReadError;
 
 impl Speaker {
@@ -11,8 +11,7 @@ impl Speaker {
     pub fn say_read_error(self, error: &ReadError, text: &str) -> String {
         match self.language {
             Language::English => en::reading::refused(error.kind, text.trim(), self.unit),
-            Language::Spanish => es::reading::refused(error.kind, text.trim(), self.unit),
-            Language::French => fr::reading::refused(error.kind, text.trim(), self.unit),
+            _ => translated::read_error(self, error, text),
         }
     }
 }

@@ -1,6 +1,6 @@
 //! A reading said aloud: for a screen reader's slider and for the telephone.
 
-use super::{Language, Speaker, en, es, fr};
+use super::{Language, Speaker, en, translated};
 use crate::length::{Length, Unit};
 
 impl Speaker {
@@ -22,8 +22,7 @@ impl Speaker {
         let parts = Parts::of(length, self.unit);
         match self.language {
             Language::English => en::spoken::aloud(parts, aloud),
-            Language::Spanish => es::spoken::aloud(parts, aloud),
-            Language::French => fr::spoken::aloud(parts, aloud),
+            _ => translated::aloud(self, parts, aloud),
         }
     }
 }

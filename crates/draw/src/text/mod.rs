@@ -70,6 +70,16 @@ pub(crate) struct Words {
 pub(crate) fn words(language: Language) -> &'static Words {
     match language {
         Language::English => &en::WORDS,
+        _ => translated(language),
+    }
+}
+
+/// The words of another language than English. Never inlined: the page may load them after the
+/// rest (`crates/xtask/src/split`).
+#[inline(never)]
+fn translated(language: Language) -> &'static Words {
+    match language {
+        Language::English => &en::WORDS,
         Language::Spanish => &es::WORDS,
         Language::French => &fr::WORDS,
     }

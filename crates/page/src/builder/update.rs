@@ -27,6 +27,8 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
         | Event::Copied(_)
         | Event::Slide { .. }
         | Event::Newer
+        | Event::Whole
+        | Event::Missing
         | Event::Loaded(_)
         | Event::Drafts(_)
         | Event::Trouble(_) => return Vec::new(),

@@ -56,6 +56,8 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
         crate::Event::Navigate(_)
         | crate::Event::Slide { .. }
         | crate::Event::Newer
+        | crate::Event::Whole
+        | crate::Event::Missing
         | crate::Event::Loaded(_)
         | crate::Event::Drafts(_)
         | crate::Event::Trouble(_) => Vec::new(),

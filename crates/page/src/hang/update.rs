@@ -44,6 +44,8 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
         | crate::Event::Settled
         | crate::Event::Slide { .. }
         | crate::Event::Newer
+        | crate::Event::Whole
+        | crate::Event::Missing
         | crate::Event::Loaded(_)
         | crate::Event::Drafts(_)
         | crate::Event::Trouble(_) => Vec::new(),

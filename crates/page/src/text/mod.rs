@@ -16,6 +16,7 @@ pub use dealer::Dealer;
 pub use handover::{Handover, Paper, Picture, Replace, Voice};
 pub use kept::Kept;
 
+use crate::rest;
 use hangtrue_core::say::Language;
 use hangtrue_core::{Dimension, Spot};
 
@@ -69,7 +70,15 @@ pub struct Text {
 impl Text {
     /// The words of `language`.
     #[must_use]
-    pub const fn of(language: Language) -> &'static Self {
+    pub fn of(language: Language) -> &'static Self {
+        match language {
+            Language::English => &en::TEXT,
+            _ => rest::text(language),
+        }
+    }
+
+    /// The words of a language that the page was not written in.
+    pub(crate) const fn translated(language: Language) -> &'static Self {
         match language {
             Language::English => &en::TEXT,
             Language::Spanish => &es::TEXT,

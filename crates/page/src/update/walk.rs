@@ -14,6 +14,20 @@ use hangtrue_link::LinkError;
 
 /// Continue: to the next screen, or to what stands against it.
 pub(super) fn next(model: &mut Model) -> Vec<Effect> {
+    if let Some(effects) = held_back(model) {
+        return effects;
+    }
+    if let Some(step) = model.back_to.take() {
+        return go(model, step);
+    }
+    if model.step == Step::Bow || model.step == Step::Proof {
+        return prove(model);
+    }
+    model.step.next().map_or_else(Vec::new, |step| go(model, step))
+}
+
+/// Tells what stands against leaving this screen; none where nothing does.
+pub(super) fn held_back(model: &mut Model) -> Option<Vec<Effect>> {
     let problems = problems(model, &model.report());
     let blocked = problems.iter().any(Problem::blocks) || model.step == Step::Check;
     let blank = model.step == Step::Proof
@@ -24,15 +38,9 @@ pub(super) fn next(model: &mut Model) -> Vec<Effect> {
     if blank || !(problems.is_empty() || answered) {
         model.told = true;
         model.asked = questions;
-        return vec![Effect::Tremble, Effect::Focus("problems".to_owned())];
+        return Some(vec![Effect::Tremble, Effect::Focus("problems".to_owned())]);
     }
-    if let Some(step) = model.back_to.take() {
-        return go(model, step);
-    }
-    if model.step == Step::Bow || model.step == Step::Proof {
-        return prove(model);
-    }
-    model.step.next().map_or_else(Vec::new, |step| go(model, step))
+    None
 }
 
 /// To the next reading that is worth taking, or to the check where none is.
@@ -162,9 +170,14 @@ pub(super) fn navigate(model: &mut Model, fragment: &str) -> Vec<Effect> {
         model.skipped.retain(|spot| *spot != field.spot);
         model.proof = Some(field);
     }
-    show(model, address.step);
+    come_to(model, address.step)
+}
+
+/// The browser went to `step`.
+pub(super) fn come_to(model: &mut Model, step: Step) -> Vec<Effect> {
+    show(model, step);
     model.back_to = None;
-    [Effect::Top].into_iter().chain(list(address.step)).chain(keep(model)).collect()
+    [Effect::Top].into_iter().chain(list(step)).chain(keep(model)).collect()
 }
 
 /// The list of drafts is told anew whenever it is come to.

@@ -44,7 +44,7 @@ pub(super) fn other_rules(scene: Scene<'_>, order: &Order) -> Markup {
 }
 
 /// Which door line; nothing where there is nothing to choose.
-pub(super) fn doors(scene: Scene<'_>) -> Markup {
+pub(crate) fn doors(scene: Scene<'_>) -> Markup {
     let doors = &scene.model.profile.doors;
     let name = [ANSWER, DOOR].concat();
     let chosen = scene.model.answer(DOOR);

@@ -1,7 +1,8 @@
 //! Whether the frame can take a door.
 
-use super::{Scene, dealer, parts, picture, problems, reading};
+use super::{Scene, parts, picture, problems, reading};
 use crate::field::Field;
+use crate::rest;
 use crate::step::Step;
 use hangtrue_core::Length;
 use hangtrue_core::profile::Limited;
@@ -11,7 +12,13 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     let text = &scene.text().frame;
     let model = scene.model;
     let yes_no = |answer: bool| if answer { "yes" } else { "no" };
-    let profile = model.profile.chosen(&model.order.answers);
+    let chosen;
+    let profile = if scene.ruled() {
+        chosen = rest::rules(model);
+        &chosen
+    } else {
+        &model.profile
+    };
     let least = |what| {
         let least = profile.limit(what).least();
         model.speaker().length(least.unwrap_or(Length::ZERO))
@@ -23,7 +30,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 (parts::heading(text.heading))
                 p.lede { (text.lede) }
                 (problems::summary(scene))
-                (dealer::doors(scene))
+                @if scene.ruled() { (rest::doors(scene)) }
                 (parts::choice(
                     "old-door",
                     text.old_door,

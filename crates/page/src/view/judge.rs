@@ -21,7 +21,7 @@ pub(super) fn state(scene: Scene<'_>, spot: Spot) -> Markup {
     }
 }
 
-const fn word(scene: Scene<'_>, state: State) -> &'static str {
+fn word(scene: Scene<'_>, state: State) -> &'static str {
     let text = &scene.text().judge;
     match state {
         State::Fits => text.fits,

@@ -22,6 +22,7 @@ mod voice;
 
 use crate::model::{Environment, Model};
 use crate::problems::{Problem, problems};
+use crate::rest;
 use crate::step::Step;
 use crate::text::Text;
 use hangtrue_core::check::Report;
@@ -30,8 +31,8 @@ use maud::{Markup, html};
 
 /// What a screen is drawn from: the model, and what follows from it once.
 #[derive(Clone, Copy)]
-struct Scene<'a> {
-    model: &'a Model,
+pub(crate) struct Scene<'a> {
+    pub(crate) model: &'a Model,
     report: &'a Report,
     /// What stands against going on; empty until Continue was pressed.
     problems: &'a [Problem],
@@ -43,8 +44,13 @@ impl Scene<'_> {
         self.model.environment.language
     }
 
+    /// Whether a dealer has rules for this page, be they read or not.
+    const fn ruled(self) -> bool {
+        !self.model.profile.is_built_in() || self.model.profile_fault.is_some()
+    }
+
     /// The page's words.
-    const fn text(self) -> &'static Text {
+    fn text(self) -> &'static Text {
         Text::of(self.language())
     }
 }
@@ -59,6 +65,22 @@ pub fn view(model: &Model) -> String {
         Step::Start => start::view(scene),
         Step::Frame => frame::view(scene),
         Step::Width | Step::Height | Step::Header | Step::Bow => dimension::view(scene),
+        _ if model.environment.partial => html! {},
+        _ => rest::body(scene),
+    };
+    page(scene, &body).into_string()
+}
+
+/// Whose rules these are, and what the dealer says on the first screen.
+pub(crate) fn dealer_at_start(scene: Scene<'_>) -> [Markup; 2] {
+    [dealer::notice(scene), dealer::says(scene, &scene.model.profile.start)]
+}
+
+pub(crate) use dealer::doors;
+
+/// The screens of the second module; see [`crate::rest`].
+pub(crate) fn later(scene: Scene<'_>) -> Markup {
+    match scene.model.step {
         Step::Proof => proof::view(scene),
         Step::Questions => dealer::questions(scene),
         Step::Check => check::view(scene),
@@ -67,8 +89,8 @@ pub fn view(model: &Model) -> String {
         Step::Scan => qr::view(scene),
         Step::Voice => voice::view(scene),
         Step::Drafts => drafts::view(scene),
-    };
-    page(scene, &body).into_string()
+        _ => html! {},
+    }
 }
 
 /// The verdict's word.

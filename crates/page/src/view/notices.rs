@@ -2,6 +2,7 @@
 
 use super::{Scene, parts};
 use crate::event::{Action, Trouble};
+use crate::update::asks;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -16,6 +17,11 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     }
                     (parts::button(&Action::Noted, text.noted))
                 }
+            }
+        }
+        @if scene.model.waiting.iter().any(asks) {
+            div.notice role="status" {
+                p { (if scene.model.missing { text.missing } else { text.coming }) }
             }
         }
         @if scene.model.newer {

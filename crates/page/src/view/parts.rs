@@ -42,7 +42,7 @@ pub(crate) fn languages(spoken: Language) -> Markup {
         nav.languages aria-label=(Text::of(spoken).language) {
             @for one in Language::ALL {
                 button.quiet type="button" lang=(one.key()) data-key=(one.key()) data-keep-focus
-                    data-act=(Action::Speak(one).code()) aria-pressed=(one == spoken) {
+                    data-act=(Action::Speak(one).code()) aria-pressed=(if one == spoken { "true" } else { "false" }) {
                     (one.name())
                 }
             }

@@ -130,7 +130,7 @@ fn hanging(link: &str) -> Option<String> {
     folder.ends_with('/').then(|| [folder, HANG_PAGE, "#", payload].concat())
 }
 
-const fn word(scene: Scene<'_>, action: &Action) -> &'static str {
+fn word(scene: Scene<'_>, action: &Action) -> &'static str {
     match action {
         Action::Share => scene.text().button.share,
         _ => scene.text().button.copy,

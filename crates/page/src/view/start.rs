@@ -1,20 +1,23 @@
 //! What to bring, the unit, the cautions.
 
-use super::{Scene, dealer, parts};
+use super::{Scene, parts};
 use crate::address::DESK_PAGE;
+use crate::rest;
 use crate::step::Step;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let text = &scene.text().start;
     let units = [("in", text.inches), ("mm", text.millimetres)];
+    let [rules, says] =
+        if scene.ruled() { rest::dealer_at_start(scene) } else { [html! {}, html! {}] };
     let chosen = scene.model.order.survey.unit.key();
     html! {
         form data-act="next" {
             (parts::heading(text.heading))
-            (dealer::notice(scene))
+            (rules)
             p.lede { (text.lede) }
-            (dealer::says(scene, &scene.model.profile.start))
+            (says)
             (parts::choice("unit", text.unit, &units, Some(chosen)))
             (parts::submit(if scene.model.has_draft() { text.go_on } else { text.begin }))
             div.columns {

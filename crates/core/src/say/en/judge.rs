@@ -6,6 +6,8 @@ use crate::length::Unit;
 use crate::say::JudgeSays;
 use crate::spot::Spot;
 
+// Not inlined: it comes with the judge (`crates/xtask/src/split`).
+#[inline(never)]
 pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
     match says {
         JudgeSays::Doubtful { spots, value, slip } => {

@@ -103,6 +103,6 @@ fn build(scene: Scene<'_>) -> Markup {
 }
 
 /// The verdict's word.
-pub(super) const fn word(scene: Scene<'_>, verdict: Verdict) -> &'static str {
+pub(super) fn word(scene: Scene<'_>, verdict: Verdict) -> &'static str {
     crate::view::word(scene.text(), verdict)
 }

@@ -25,7 +25,7 @@ struct Scene<'a> {
 
 impl Scene<'_> {
     /// The words that the desk shares with the walk.
-    const fn text(self) -> &'static Text {
+    fn text(self) -> &'static Text {
         Text::of(self.model.environment.language)
     }
 

@@ -7,6 +7,9 @@ use crate::text::Kept;
 pub(super) const KEPT: Kept = Kept {
     newer: "A newer version of this page is ready. What you have typed stays.",
     take_over: "Use the newer version",
+    coming: "One moment: the rest of the page is on its way.",
+    missing: "The rest of the page has not come yet. It is tried again by itself, and sooner \
+              with a network. What you have typed stays as long as this page is open.",
     trouble,
     noted: "OK",
     take_theirs: "Show it as it is there",

@@ -7,6 +7,9 @@ use crate::text::Kept;
 pub(super) const KEPT: Kept = Kept {
     newer: "Hay una versión más nueva de esta página. Lo que ya escribió se conserva.",
     take_over: "Usar la versión más nueva",
+    coming: "Un momento: el resto de la página está en camino.",
+    missing: "El resto de la página aún no ha llegado. Se intenta de nuevo por sí solo, y \
+              antes si hay red. Lo que ha escrito queda mientras esta página siga abierta.",
     trouble,
     noted: "Entendido",
     take_theirs: "Mostrarla como está allá",

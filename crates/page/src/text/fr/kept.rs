@@ -7,6 +7,10 @@ use crate::text::Kept;
 pub(super) const KEPT: Kept = Kept {
     newer: "Une version plus récente de cette page est prête. Ce que vous avez écrit reste.",
     take_over: "Utiliser la version plus récente",
+    coming: "Un instant\u{a0}: le reste de la page arrive.",
+    missing: "Le reste de la page n’est pas encore arrivé. Un nouvel essai se fait tout \
+              seul, et plus tôt s’il y a du réseau. Ce que vous avez tapé reste tant que \
+              cette page est ouverte.",
     trouble,
     noted: "Compris",
     take_theirs: "L’afficher comme elle est là-bas",

@@ -1,0 +1,69 @@
+//! What the first screens do not need: it comes in a second module, while the first are used.
+//!
+//! A build may be cut in two (`crates/xtask/src/split`): every function of this file, and all
+//! that only they reach, goes into the second module. Until that has come
+//! ([`Environment::partial`](crate::Environment)) none of them may be called, and none is: an
+//! event that needs one waits ([`Model::waiting`]), a language other than English is not spoken.
+//! A function stays one, and is called as it stands here: `inline(never)`.
+
+use crate::boot::{self, Arrival};
+use crate::effect::Effect;
+use crate::event::Event;
+use crate::model::{Environment, Model};
+use crate::text::Text;
+use crate::view;
+use hangtrue_core::check::{Report, check_order};
+use hangtrue_core::profile::Profile;
+use hangtrue_core::say::Language;
+use maud::Markup;
+
+/// Opens the page where something is remembered or was sent.
+#[inline(never)]
+pub(crate) fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effect>) {
+    boot::later(environment, arrival)
+}
+
+/// What a dealer puts on the first screen: whose rules these are, and the dealer's own words.
+#[inline(never)]
+pub(crate) fn dealer_at_start(scene: view::Scene<'_>) -> [Markup; 2] {
+    view::dealer_at_start(scene)
+}
+
+/// The door lines of a dealer.
+#[inline(never)]
+pub(crate) fn doors(scene: view::Scene<'_>) -> Markup {
+    view::doors(scene)
+}
+
+/// A dealer's rules as they hold for the chosen door line.
+#[inline(never)]
+pub(crate) fn rules(model: &Model) -> Profile {
+    model.profile.chosen(&model.order.answers).into_owned()
+}
+
+/// The whole check, with the judge.
+#[inline(never)]
+pub(crate) fn report(model: &Model) -> Report {
+    debug_assert!(!model.environment.partial, "the judge is not there yet");
+    check_order(&model.order, &model.profile)
+}
+
+/// What stands on the screens after the four dimensions, and on those beside the walk.
+#[inline(never)]
+pub(crate) fn body(scene: view::Scene<'_>) -> Markup {
+    debug_assert!(!scene.model.environment.partial, "this screen is not there yet");
+    view::later(scene)
+}
+
+/// Takes in what the first screens do not know.
+#[inline(never)]
+pub(crate) fn update(model: &mut Model, event: Event) -> Vec<Effect> {
+    debug_assert!(!model.environment.partial, "not there yet: {event:?}");
+    crate::update::later(model, event)
+}
+
+/// The words of another language than English.
+#[inline(never)]
+pub(crate) fn text(language: Language) -> &'static Text {
+    Text::translated(language)
+}

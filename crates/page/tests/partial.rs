@@ -1,0 +1,143 @@
+//! The first screens, before the second module is there.
+
+use hangtrue_page::core::say::Language;
+use hangtrue_page::{Effect, Environment, Event, Model, Step, boot_partial, update, view};
+use proptest::prelude::*;
+
+fn model() -> Model {
+    let base = "https://dealer.example/door/".into();
+    boot_partial(Environment { base, ..Environment::default() }).0
+}
+
+fn type_in(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    update(model, Event::Input { name: name.into(), value: value.into() })
+}
+
+fn press(model: &mut Model, code: &str) -> Vec<Effect> {
+    update(model, Event::Press(code.into()))
+}
+
+fn to_the_bow(model: &mut Model) {
+    press(model, "next");
+    type_in(model, "prepared", "yes");
+    press(model, "next");
+    for (name, value) in
+        [("width.middle", "92 3/16"), ("height.center", "101 1/2"), ("header.center", "9 1/2")]
+    {
+        type_in(model, name, value);
+        press(model, "next");
+    }
+    assert_eq!(model.step, Step::Bow);
+    type_in(model, "bow.first", "1 1/4");
+}
+
+#[test]
+fn the_four_dimensions_are_taken_judged_by_rules_and_kept() {
+    let mut model = model();
+    to_the_bow(&mut model);
+    let kept = type_in(&mut model, "bow.first", "1 3/8");
+    assert!(kept.iter().any(|effect| matches!(effect, Effect::Save(_))), "{kept:?}");
+    type_in(&mut model, "bow.first", "12");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Bow);
+    let screen = view(&model);
+    assert!(screen.contains("id=\"problems\""), "{screen}");
+}
+
+#[test]
+fn what_needs_the_second_module_waits_says_so_and_then_happens_once() {
+    let mut model = model();
+    to_the_bow(&mut model);
+    assert_eq!(press(&mut model, "next"), []);
+    assert_eq!(press(&mut model, "next"), []);
+    assert_eq!(model.step, Step::Bow);
+    assert!(view(&model).contains("on its way"));
+    update(&mut model, Event::Missing);
+    assert!(view(&model).contains("has not come yet"));
+    let effects = update(&mut model, Event::Whole);
+    assert!(effects.iter().any(|effect| matches!(effect, Effect::Push(_))), "{effects:?}");
+    assert_eq!(model.step, Step::Proof);
+    assert!(!view(&model).contains("class=\"notice\""));
+}
+
+#[test]
+fn of_what_is_asked_for_meanwhile_the_last_holds() {
+    let mut model = model();
+    to_the_bow(&mut model);
+    press(&mut model, "next");
+    press(&mut model, "go:width");
+    update(&mut model, Event::Whole);
+    assert_eq!(model.step, Step::Width);
+}
+
+#[test]
+fn another_language_waits() {
+    let mut model = model();
+    press(&mut model, "speak:fr");
+    assert_eq!(model.environment.language, Language::English);
+    update(&mut model, Event::Whole);
+    assert_eq!(model.environment.language, Language::French);
+}
+
+/// What a person, or the browser, may do at any time.
+fn event() -> impl Strategy<Value = Event> {
+    let code = prop::sample::select(
+        "next|back|go:check|go:send|go:width|go:drafts|change:header.left|focus:bow.first|eighths:3|\
+         nudge:1587500|letters|use:width.low:92|confirm:unusual-opening:width.low|reread:width.low|\
+         take:loop.sill-to-bow|skip|copy|copy-link|share|print|adopt|replace|keep|save-file|restart|\
+         speak:es|speak:en|take-over|noted|take-theirs|open-draft:1|delete:1|delete-indeed|spare"
+            .split('|')
+            .map(str::to_owned)
+            .collect::<Vec<_>>(),
+    );
+    let name = prop::sample::select(vec![
+        "width.low",
+        "width.middle",
+        "height.left",
+        "header.center",
+        "bow.first",
+        "post.left",
+        "loop.sill-to-bow",
+        "unit",
+        "prepared",
+        "old-door",
+        "vehicle",
+        "answer:door",
+    ]);
+    let value =
+        prop::sample::select(vec!["92 3/16", "9", "1 1/4", "", "mm", "yes", "twelve", "5'"]);
+    prop_oneof![
+        code.prop_map(Event::Press),
+        (name, value)
+            .prop_map(|(name, value)| Event::Input { name: name.into(), value: value.into() }),
+        prop::sample::select(vec!["/width", "/check", "", "nothing", "desk"])
+            .prop_map(|fragment| Event::Navigate(fragment.into())),
+        Just(Event::Settled),
+        Just(Event::Slide { name: "width.low".into(), marks: 3 }),
+        Just(Event::Open("https://dealer.example/#10".into())),
+        Just(Event::File { name: "a.txt".into(), text: Some("no order".into()) }),
+        Just(Event::Drafts(vec![(1, "broken".into())])),
+        Just(Event::Copied(false)),
+        Just(Event::Missing),
+    ]
+}
+
+proptest! {
+    /// Every function of the second module says in a debug build when it is called too early.
+    #[test]
+    fn nothing_calls_the_second_module_before_it_is_there(
+        events in prop::collection::vec(event(), 0..24)
+    ) {
+        let mut model = model();
+        for event in events {
+            update(&mut model, event);
+            prop_assert!(model.environment.partial);
+            prop_assert!(model.step.is_first());
+            prop_assert_eq!(model.environment.language, Language::English);
+            let _ = view(&model);
+        }
+        update(&mut model, Event::Whole);
+        prop_assert!(model.waiting.is_empty());
+        let _ = view(&model);
+    }
+}

@@ -1,0 +1,130 @@
+//! The module that starts: without the rest, with a way to it.
+
+use anyhow::{Context as _, Result};
+use walrus::ir::Value;
+use walrus::{
+    ConstExpr, DataKind, FunctionBuilder, FunctionId, FunctionKind, GlobalId, Module, TableId,
+    ValType,
+};
+
+use super::Plan;
+
+/// The name of the function table among the exports.
+pub(super) const TABLE: &str = "table";
+/// The name of the stack's end.
+pub(super) const STACK: &str = "stack";
+/// The name of the memory.
+pub(super) const MEMORY: &str = "memory";
+
+pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
+    let (mut module, functions) = super::parse(wasm, true)?;
+    let id = |index: u32| {
+        let id = functions.get(index as usize);
+        id.copied().with_context(|| format!("no function {index}"))
+    };
+    let table = super::function_table(&module)?;
+    for (root, place) in &plan.roots {
+        let way = way(&mut module, id(*root)?, table, *place);
+        module.funcs.get_mut(id(*root)?).kind = way;
+    }
+    let mut places = std::collections::BTreeMap::new();
+    for (place, function) in &plan.table {
+        if !plan.late.contains(function) || plan.roots.contains_key(function) {
+            places.insert(*place, id(*function)?);
+        }
+    }
+    super::fill(&mut module, table, &places);
+    let size = plan.table_size();
+    let functions = module.tables.get_mut(table);
+    functions.initial = functions.initial.max(size);
+    functions.maximum = functions.maximum.map(|most| most.max(size));
+    for (function, name) in &plan.shared {
+        let item = id(*function)?;
+        module.exports.add(name, item);
+    }
+    module.exports.add(TABLE, table);
+    let stack = stack(&module)?;
+    module.exports.add(STACK, stack);
+    without_data(&mut module, plan)?;
+    let of_linker = |name: &str| name == "linking" || name.starts_with("reloc.");
+    let customs: Vec<_> = module.customs.iter().collect();
+    let gone: Vec<_> =
+        customs.iter().filter(|(_, it)| of_linker(it.name())).map(|(id, _)| *id).collect();
+    for custom in gone {
+        module.customs.delete(custom);
+    }
+    Ok(module.emit_wasm())
+}
+
+/// A function that calls what stands at `place` of the table with what it is called with.
+fn way(module: &mut Module, root: FunctionId, table: TableId, place: u32) -> FunctionKind {
+    let ty = module.funcs.get(root).ty();
+    let (takes, gives) = {
+        let ty = module.types.get(ty);
+        (ty.params().to_vec(), ty.results().to_vec())
+    };
+    let arguments: Vec<_> = takes.iter().map(|ty| module.locals.add(*ty)).collect();
+    let mut way = FunctionBuilder::new(&mut module.types, &takes, &gives);
+    let mut body = way.func_body();
+    for argument in &arguments {
+        body.local_get(*argument);
+    }
+    body.i32_const(place.cast_signed()).call_indirect(ty, table);
+    FunctionKind::Local(way.local_func(arguments))
+}
+
+/// The global by which both halves know where the stack ends: the first that changes.
+pub(super) fn stack(module: &Module) -> Result<GlobalId> {
+    let found = module.globals.iter().find(|global| global.mutable && global.ty == ValType::I32);
+    let found = found.context("the module has no stack pointer")?;
+    let named = found.name.as_deref().is_none_or(|name| name == "__stack_pointer");
+    anyhow::ensure!(named, "the first global that changes is {:?}", found.name);
+    Ok(found.id())
+}
+
+/// Leaves out the data that go with the rest. What lies between two pieces, and is shorter than
+/// the head of a segment, stays as zeros.
+fn without_data(module: &mut Module, plan: &Plan) -> Result<()> {
+    let memory = module.get_memory_id()?;
+    let mut segments = Vec::new();
+    for data in module.data.iter() {
+        let DataKind::Active { offset: ConstExpr::Value(Value::I32(from)), .. } = &data.kind else {
+            anyhow::bail!("a data segment without an address of its own");
+        };
+        segments.push((data.id(), from.cast_unsigned(), data.value.clone()));
+    }
+    for (id, from, mut bytes) in segments {
+        for range in &plan.data {
+            for address in range.clone() {
+                let at = address.checked_sub(from).map(|at| at as usize);
+                if let Some(byte) = at.and_then(|at| bytes.get_mut(at)) {
+                    *byte = 0;
+                }
+            }
+        }
+        module.data.delete(id);
+        module.memories.get_mut(memory).data_segments.remove(&id);
+        for (from, bytes) in without_zeros(from, &bytes) {
+            let offset = ConstExpr::Value(Value::I32(from.cast_signed()));
+            let data = module.data.add(DataKind::Active { memory, offset }, bytes);
+            module.memories.get_mut(memory).data_segments.insert(data);
+        }
+    }
+    Ok(())
+}
+
+/// A segment as segments without long runs of zeros: a memory is zero to begin with.
+fn without_zeros(from: u32, bytes: &[u8]) -> Vec<(u32, Vec<u8>)> {
+    const GAP: usize = 12;
+    let mut pieces: Vec<(usize, usize)> = Vec::new();
+    for (at, _) in bytes.iter().enumerate().filter(|(_, byte)| **byte != 0) {
+        match pieces.last_mut() {
+            Some((_, end)) if at - *end < GAP => *end = at + 1,
+            _ => pieces.push((at, at + 1)),
+        }
+    }
+    pieces
+        .into_iter()
+        .filter_map(|(start, end)| Some((from + start as u32, bytes.get(start..end)?.to_vec())))
+        .collect()
+}

@@ -1,0 +1,207 @@
+//! A module cut in two: what the first screens run, and the rest, which comes while they are used.
+//!
+//! One program stays one program: both halves share the memory, the function table and the stack,
+//! and nothing is in both. What [`ROOTS`] name is called through the table; a function, or a piece
+//! of data, that only they reach goes into the second module with them. That is seen from the
+//! relocations which the linker leaves (`--emit-relocs`): they say of every address in code and
+//! data what it is the address of. Until the second module is there a call of a root traps, so
+//! whoever names a root sees to it that nobody calls it before (`crates/page/src/rest.rs`).
+//!
+//! The cut comes before `wasm-bindgen`, which then knows the first module only. Hence what goes
+//! into the second may not call the browser.
+
+mod first;
+mod graph;
+mod rest;
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use anyhow::{Context as _, Result, ensure};
+use walrus::{
+    ConstExpr, ElementItems, ElementKind, FunctionId, Module, ModuleConfig, TableId, ir::Value,
+};
+
+use graph::{Graph, Node};
+
+/// The functions by which the first module calls the second: how their names begin.
+const ROOTS: [&str; 4] = [
+    "hangtrue_page::rest::",
+    "hangtrue_core::say::translated::",
+    "hangtrue_core::say::en::judge::say",
+    "hangtrue_draw::text::translated",
+];
+/// The same, where they are called at all: what is said of a panic before the program ends. It
+/// ends all the same if that is not there.
+const OF_PANICS: [&str; 9] = [
+    "core::panicking::",
+    "core::cell::panic_already_",
+    "core::option::expect_failed",
+    "core::option::unwrap_failed",
+    "core::result::unwrap_failed",
+    "core::slice::copy_from_slice_impl::len_mismatch_fail",
+    "core::str::slice_error_fail",
+    "std::thread::local::panic_access_error",
+    "alloc::raw_vec::handle_error",
+];
+/// What the second module imports from the first comes under this name.
+const FROM: &str = "a";
+
+/// The two modules.
+pub(crate) struct Halves {
+    /// What starts, still to be bound.
+    pub(crate) first: Vec<u8>,
+    /// What is instantiated with the first module's exports as its imports.
+    pub(crate) rest: Vec<u8>,
+}
+
+/// Cuts a module that was linked with `--emit-relocs`.
+///
+/// # Errors
+/// When a root is not there, or the second module would call the browser.
+pub(crate) fn split(wasm: &[u8]) -> Result<Halves> {
+    let plan = Plan::of(wasm)?;
+    Ok(Halves { first: first::make(wasm, &plan)?, rest: rest::make(wasm, &plan)? })
+}
+
+/// What goes where. Functions are told by their index in the module as it was linked.
+struct Plan {
+    /// The functions that are called through the table, with the place they have in it.
+    roots: BTreeMap<u32, u32>,
+    /// All functions of the second module, the roots among them.
+    late: BTreeSet<u32>,
+    /// The functions of the first module that the second calls, with the name it calls them by.
+    shared: BTreeMap<u32, String>,
+    /// The addresses of the data that go with the second module, as ranges.
+    data: Vec<core::ops::Range<u32>>,
+    /// What stands in the function table, by place.
+    table: BTreeMap<u32, u32>,
+}
+
+impl Plan {
+    fn of(wasm: &[u8]) -> Result<Self> {
+        let graph = Graph::read(wasm)?;
+        let is_root = |function: u32| {
+            let name = graph.name(function);
+            ROOTS.iter().chain(&OF_PANICS).any(|root| name.starts_with(root))
+        };
+        let mut found = BTreeSet::new();
+        let first = graph.reach(graph.exported(), |function| {
+            let root = is_root(function);
+            if root {
+                found.insert(function);
+            }
+            !root
+        });
+        for root in ROOTS {
+            let there = found.iter().any(|function| graph.name(*function).starts_with(root));
+            ensure!(there, "nothing calls {root}: was it inlined, or renamed?");
+        }
+        let rest = graph
+            .reach(found.iter().copied(), |function| !first.contains(&Node::Function(function)));
+        let late: BTreeSet<u32> =
+            functions(&rest).filter(|node| !first.contains(&Node::Function(*node))).collect();
+        let called: BTreeSet<u32> = late
+            .iter()
+            .flat_map(|function| graph.from(Node::Function(*function)))
+            .filter_map(|node| match node {
+                Node::Function(function) if !late.contains(function) => Some(*function),
+                _ => None,
+            })
+            .collect();
+        for function in &called {
+            ensure!(
+                !graph.is_imported(*function),
+                "the second module calls the browser: {}",
+                graph.name(*function),
+            );
+        }
+        let table = graph.table().clone();
+        let end = table.keys().next_back().map_or(1, |last| last + 1);
+        let roots = found.into_iter().zip(end..).collect();
+        let shared = called.into_iter().zip(names()).collect();
+        let data = graph.only_in(&rest, &first);
+        Ok(Self { roots, late, shared, data, table })
+    }
+
+    /// The places in the table after all of them.
+    fn table_size(&self) -> u64 {
+        let last = self.roots.values().chain(self.table.keys()).max();
+        u64::from(last.map_or(0, |last| last + 1))
+    }
+}
+
+fn functions(nodes: &BTreeSet<Node>) -> impl Iterator<Item = u32> {
+    nodes.iter().filter_map(|node| match node {
+        Node::Function(function) => Some(*function),
+        Node::Data(_) => None,
+    })
+}
+
+/// Short names, no two the same.
+fn names() -> impl Iterator<Item = String> {
+    (0_u32..).map(|mut n| {
+        let mut name = String::new();
+        loop {
+            name.push(char::from(b'a' + (n % 26) as u8));
+            n /= 26;
+            if n == 0 {
+                return name + "_";
+            }
+        }
+    })
+}
+
+/// The module, and its functions in the order of their indices.
+fn parse(wasm: &[u8], names: bool) -> Result<(Module, Vec<FunctionId>)> {
+    let module = ModuleConfig::new()
+        .strict_validate(false)
+        .generate_producers_section(false)
+        .generate_name_section(names)
+        .parse(wasm)
+        .context("the module cannot be read")?;
+    let functions = module.funcs.iter().map(|function| function.id()).collect();
+    Ok((module, functions))
+}
+
+/// Puts functions into the table, as few segments as have no gap.
+fn fill(module: &mut Module, table: TableId, places: &BTreeMap<u32, FunctionId>) {
+    let old: Vec<_> = module.elements.iter().map(walrus::Element::id).collect();
+    for element in old {
+        module.elements.delete(element);
+    }
+    module.tables.get_mut(table).elem_segments.clear();
+    let mut runs: Vec<(u32, Vec<FunctionId>)> = Vec::new();
+    for (place, function) in places {
+        match runs.last_mut() {
+            Some((from, run)) if u64::from(*from) + run.len() as u64 == u64::from(*place) => {
+                run.push(*function);
+            }
+            _ => runs.push((*place, vec![*function])),
+        }
+    }
+    for (from, run) in runs {
+        let offset = ConstExpr::Value(Value::I32(from.cast_signed()));
+        let kind = ElementKind::Active { table, offset };
+        let element = module.elements.add(kind, ElementItems::Functions(run));
+        module.tables.get_mut(table).elem_segments.insert(element);
+    }
+}
+
+/// The table that functions are called through.
+fn function_table(module: &Module) -> Result<TableId> {
+    module.tables.main_function_table()?.context("the module has no table of functions")
+}
+
+/// Keeps of a segment at `from` what lies within `ranges`, as segments of their own.
+fn pieces(from: u32, bytes: &[u8], ranges: &[core::ops::Range<u32>]) -> Vec<(u32, Vec<u8>)> {
+    let end = from + bytes.len() as u32;
+    ranges
+        .iter()
+        .map(|range| range.start.max(from)..range.end.min(end))
+        .filter(|range| range.start < range.end)
+        .filter_map(|range| {
+            let at = |address: u32| (address - from) as usize;
+            Some((range.start, bytes.get(at(range.start)..at(range.end))?.to_vec()))
+        })
+        .collect()
+}

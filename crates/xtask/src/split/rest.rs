@@ -1,0 +1,80 @@
+//! The module that comes later: what only the roots reach, and nothing of its own.
+
+use std::collections::BTreeMap;
+
+use anyhow::{Context as _, Result};
+use walrus::ir::Value;
+use walrus::{ConstExpr, DataKind, FunctionKind, GlobalKind, ImportedFunction};
+
+use super::first::{MEMORY, STACK, TABLE, stack};
+use super::{FROM, Plan};
+
+pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
+    let (mut module, functions) = super::parse(wasm, false)?;
+    let id = |index: u32| {
+        let id = functions.get(index as usize);
+        id.copied().with_context(|| format!("no function {index}"))
+    };
+    let exports: Vec<_> = module.exports.iter().map(walrus::Export::id).collect();
+    for export in exports {
+        module.exports.delete(export);
+    }
+    module.start = None;
+    let customs: Vec<_> = module.customs.iter().map(|(id, _)| id).collect();
+    for custom in customs {
+        module.customs.delete(custom);
+    }
+    for (function, name) in &plan.shared {
+        let function = id(*function)?;
+        let ty = module.funcs.get(function).ty();
+        let import = module.imports.add(FROM, name, function);
+        module.funcs.get_mut(function).kind = FunctionKind::Import(ImportedFunction { import, ty });
+    }
+    let table = super::function_table(&module)?;
+    let mut places = BTreeMap::new();
+    for (place, function) in &plan.table {
+        if plan.late.contains(function) && !plan.roots.contains_key(function) {
+            places.insert(*place, id(*function)?);
+        }
+    }
+    for (root, place) in &plan.roots {
+        places.insert(*place, id(*root)?);
+    }
+    super::fill(&mut module, table, &places);
+    let import = module.imports.add(FROM, TABLE, table);
+    let size = plan.table_size();
+    let functions = module.tables.get_mut(table);
+    functions.import = Some(import);
+    functions.initial = functions.initial.max(size);
+    functions.maximum = functions.maximum.map(|most| most.max(size));
+    let memory = module.get_memory_id()?;
+    let import = module.imports.add(FROM, MEMORY, memory);
+    module.memories.get_mut(memory).import = Some(import);
+    let stack = stack(&module)?;
+    let import = module.imports.add(FROM, STACK, stack);
+    module.globals.get_mut(stack).kind = GlobalKind::Import(import);
+    with_data(&mut module, plan)?;
+    walrus::passes::gc::run(&mut module);
+    Ok(module.emit_wasm())
+}
+
+fn with_data(module: &mut walrus::Module, plan: &Plan) -> Result<()> {
+    let memory = module.get_memory_id()?;
+    let mut segments = Vec::new();
+    for data in module.data.iter() {
+        let DataKind::Active { offset: ConstExpr::Value(Value::I32(from)), .. } = &data.kind else {
+            anyhow::bail!("a data segment without an address of its own");
+        };
+        segments.push((data.id(), super::pieces(from.cast_unsigned(), &data.value, &plan.data)));
+    }
+    for (id, pieces) in segments {
+        module.data.delete(id);
+        module.memories.get_mut(memory).data_segments.remove(&id);
+        for (from, bytes) in pieces {
+            let offset = ConstExpr::Value(Value::I32(from.cast_signed()));
+            let data = module.data.add(DataKind::Active { memory, offset }, bytes);
+            module.memories.get_mut(memory).data_segments.insert(data);
+        }
+    }
+    Ok(())
+}
