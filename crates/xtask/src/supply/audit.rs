@@ -18,15 +18,17 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
     crate::no_arguments(arguments)?;
     let deny = tool()?;
     let deny = deny.to_string_lossy();
-    let check = ["--config=.deny.toml", "licenses", "bans", "sources"];
-    sh::run(sh::command(&deny, &["--locked", "check"]).args(check))?;
+    let deny = |words: &[&str]| {
+        sh::run(sh::command(&deny, &["--config=.deny.toml", "--locked"]).args(words))
+    };
+    deny(&["check", "licenses", "bans", "sources"])?;
     // The list of what is known to be vulnerable is fetched: without a network there is
     // nothing to check against, which is no finding, and not to be passed over either.
-    if sh::run(&mut sh::command(&deny, &["fetch", "--config=.deny.toml", "db"])).is_err() {
+    if deny(&["fetch", "db"]).is_err() {
         say!("licences, bans and sources hold");
         anyhow::bail!("the advisories could not be fetched, so they were NOT checked");
     }
-    sh::run(&mut sh::command(&deny, &["--locked", "check", "--config=.deny.toml", "advisories"]))
+    deny(&["check", "advisories"])
 }
 
 fn tool() -> Result<PathBuf> {
