@@ -10,7 +10,7 @@ use crate::boot::{self, Arrival};
 use crate::effect::Effect;
 use crate::event::Event;
 use crate::model::{Environment, Model};
-use crate::text::Text;
+use crate::text::{Later, Text};
 use crate::view;
 use hangtrue_core::check::{Report, check_order};
 use hangtrue_core::profile::Profile;
@@ -60,6 +60,12 @@ pub(crate) fn body(scene: view::Scene<'_>) -> Markup {
 pub(crate) fn update(model: &mut Model, event: Event) -> Vec<Effect> {
     debug_assert!(!model.environment.partial, "not there yet: {event:?}");
     crate::update::later(model, event)
+}
+
+/// The words of the later screens.
+#[inline(never)]
+pub(crate) fn words(language: Language) -> &'static Later {
+    Later::of(language)
 }
 
 /// The words of another language than English.

@@ -7,9 +7,9 @@ use hangtrue_core::judge::{SlipKind, Why};
 use hangtrue_core::say::Language;
 use hangtrue_core::{Dimension, Length, Spot};
 use hangtrue_page::desk::ask::Ask;
-use hangtrue_page::text::Text;
 use hangtrue_page::text::desk::Desk;
 use hangtrue_page::text::hang::Hang;
+use hangtrue_page::text::{Later, Text};
 use hangtrue_page::{Effect, Environment, Event, Model, Step, desk, update, view};
 
 #[path = "../../core/tests/say/properties.rs"]
@@ -60,6 +60,7 @@ fn catalogues_agree(catalogue: impl Fn(Language) -> String) {
 #[test]
 fn every_constant_is_said_in_every_language() {
     catalogues_agree(|language| format!("{:?}", Text::of(language)));
+    catalogues_agree(|language| format!("{:?}", Later::of(language)));
     catalogues_agree(|language| format!("{:?}", Desk::of(language)));
     catalogues_agree(|language| {
         format!("{:?}", Hang::of(language)).replace("language: English", "")

@@ -7,7 +7,7 @@ pub(super) mod hang;
 mod kept;
 
 use super::{
-    Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
+    Buttons, Check, DimensionText, FieldText, Frame, Judge, Later, Opened, Proof, Send, Start, Text,
 };
 use hangtrue_core::{Dimension, Spot};
 
@@ -97,6 +97,12 @@ pub(super) static TEXT: Text = Text {
         keys: "Fraction keys",
         tape: "Compare with your tape",
     },
+    kept: kept::KEPT,
+    order: "Order for a roll-up door",
+};
+
+/// See [`Later`].
+pub(super) static LATER: Later = Later {
     proof: Proof {
         heading: "One more reading",
         again_heading: "Read the same spot again",
@@ -184,9 +190,7 @@ pub(super) static TEXT: Text = Text {
         },
     },
     handover: handover::HANDOVER,
-    kept: kept::KEPT,
     paper: handover::PAPER,
-    order: "Order for a roll-up door",
 };
 
 const fn dimension(dimension: Dimension) -> DimensionText {

@@ -9,7 +9,7 @@ pub(super) mod hang;
 mod kept;
 
 use super::{
-    Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
+    Buttons, Check, DimensionText, FieldText, Frame, Judge, Later, Opened, Proof, Send, Start, Text,
 };
 use hangtrue_core::{Dimension, Spot};
 
@@ -101,6 +101,12 @@ pub(super) static TEXT: Text = Text {
         keys: "Teclas de fracción",
         tape: "Compare con su cinta",
     },
+    kept: kept::KEPT,
+    order: "Pedido de puerta enrollable",
+};
+
+/// See [`Later`].
+pub(super) static LATER: Later = Later {
     proof: Proof {
         heading: "Una medida más",
         again_heading: "Mida otra vez el mismo punto",
@@ -191,9 +197,7 @@ pub(super) static TEXT: Text = Text {
         },
     },
     handover: handover::HANDOVER,
-    kept: kept::KEPT,
     paper: handover::PAPER,
-    order: "Pedido de puerta enrollable",
 };
 
 const fn dimension(dimension: Dimension) -> DimensionText {

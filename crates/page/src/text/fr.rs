@@ -9,7 +9,7 @@ pub(super) mod hang;
 mod kept;
 
 use super::{
-    Buttons, Check, DimensionText, FieldText, Frame, Judge, Opened, Proof, Send, Start, Text,
+    Buttons, Check, DimensionText, FieldText, Frame, Judge, Later, Opened, Proof, Send, Start, Text,
 };
 use hangtrue_core::{Dimension, Spot};
 
@@ -104,6 +104,12 @@ pub(super) static TEXT: Text = Text {
         keys: "Touches de fraction",
         tape: "Comparez avec votre ruban",
     },
+    kept: kept::KEPT,
+    order: "Commande de porte à enroulement",
+};
+
+/// See [`Later`].
+pub(super) static LATER: Later = Later {
     proof: Proof {
         heading: "Une mesure de plus",
         again_heading: "Mesurez le même point de nouveau",
@@ -193,9 +199,7 @@ pub(super) static TEXT: Text = Text {
         },
     },
     handover: handover::HANDOVER,
-    kept: kept::KEPT,
     paper: handover::PAPER,
-    order: "Commande de porte à enroulement",
 };
 
 const fn dimension(dimension: Dimension) -> DimensionText {

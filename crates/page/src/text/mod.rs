@@ -45,6 +45,16 @@ pub struct Text {
     pub place: fn(Spot) -> &'static str,
     /// A reading's field.
     pub field: FieldText,
+    /// What is kept on the device.
+    pub kept: Kept,
+    /// The heading of the share sheet.
+    pub order: &'static str,
+}
+
+/// The words of the screens after the four dimensions and beside the walk: they come with the
+/// second module ([`crate::rest`]).
+#[derive(Debug)]
+pub struct Later {
     /// The screen of one more reading.
     pub proof: Proof,
     /// The check.
@@ -59,12 +69,8 @@ pub struct Text {
     pub opened: Opened,
     /// The ways out of the page.
     pub handover: Handover,
-    /// What is kept on the device.
-    pub kept: Kept,
     /// The print sheet.
     pub paper: Paper,
-    /// The heading of the share sheet.
-    pub order: &'static str,
 }
 
 impl Text {
@@ -83,6 +89,18 @@ impl Text {
             Language::English => &en::TEXT,
             Language::Spanish => &es::TEXT,
             Language::French => &fr::TEXT,
+        }
+    }
+}
+
+impl Later {
+    /// The words of `language`.
+    #[must_use]
+    pub const fn of(language: Language) -> &'static Self {
+        match language {
+            Language::English => &en::LATER,
+            Language::Spanish => &es::LATER,
+            Language::French => &fr::LATER,
         }
     }
 }

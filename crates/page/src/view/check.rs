@@ -1,12 +1,12 @@
 //! All readings, what the order will say and why, every finding.
 
 use super::{Scene, dealer, frame, judge, order, parts, problems};
-use crate::text::Text;
+use crate::text::Later;
 use hangtrue_core::check::Verdict;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().check;
+    let text = &scene.later().check;
     let unit = scene.model.order.survey.unit;
     let step = scene.model.profile.step(unit);
     html! {
@@ -43,11 +43,11 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 
 /// The verdict in one word, with a shape of its own so that it is not told by colour alone.
 pub(super) fn verdict(scene: Scene<'_>, verdict: Verdict) -> Markup {
-    html! { p class={ "verdict " (verdict.key()) } { (word(scene.text(), verdict)) } }
+    html! { p class={ "verdict " (verdict.key()) } { (word(scene.later(), verdict)) } }
 }
 
 /// The verdict's word.
-pub(crate) const fn word(text: &'static Text, verdict: Verdict) -> &'static str {
+pub(crate) const fn word(text: &'static Later, verdict: Verdict) -> &'static str {
     let [clear, recheck, stop] = text.check.verdict;
     match verdict {
         Verdict::Clear => clear,

@@ -15,9 +15,9 @@ pub(super) fn notice(scene: Scene<'_>) -> Markup {
     let profile = &scene.model.profile;
     html! {
         @if let Some(fault) = &scene.model.profile_fault {
-            div.summary.stop #rules role="note" { p { (scene.text().dealer.unread) } p.hint { (fault) } }
+            div.summary.stop #rules role="note" { p { (scene.later().dealer.unread) } p.hint { (fault) } }
         } @else if !profile.is_built_in() {
-            p.rules #rules { ((scene.text().dealer.rules)(&profile.name, profile.revision)) }
+            p.rules #rules { ((scene.later().dealer.rules)(&profile.name, profile.revision)) }
         }
     }
 }
@@ -30,16 +30,16 @@ pub(super) fn says(scene: Scene<'_>, words: &Words) -> Markup {
 /// The rules an order was made under, where they are not those it is checked by.
 pub(super) fn other_rules(scene: Scene<'_>, order: &Order) -> Markup {
     let profile = &scene.model.profile;
-    let name = |name: &str, revision| (scene.text().dealer.rules)(name, revision);
+    let name = |name: &str, revision| (scene.later().dealer.rules)(name, revision);
     let made = order.profile.as_ref().filter(|(made, _)| !made.is_empty());
     let ours = (!profile.is_built_in()).then(|| (profile.name.clone(), profile.revision));
     let same = made == ours.as_ref();
     let told = |rules: Option<&(String, u32)>| match rules {
         Some((by, revision)) => name(by, *revision),
-        None => scene.text().dealer.built_in.to_owned(),
+        None => scene.later().dealer.built_in.to_owned(),
     };
     html! {
-        @if !same { p.hint { ((scene.text().dealer.other_rules)(&told(made), &told(ours.as_ref()))) } }
+        @if !same { p.hint { ((scene.later().dealer.other_rules)(&told(made), &told(ours.as_ref()))) } }
     }
 }
 
@@ -51,14 +51,14 @@ pub(crate) fn doors(scene: Scene<'_>) -> Markup {
     html! {
         @if doors.len() > 1 {
             fieldset.choice.doors {
-                legend { (scene.text().dealer.door) }
+                legend { (scene.later().dealer.door) }
                 @for door in doors {
                     (option(&name, &door.key, chosen == door.key, html! {
                         (door.name.in_language(scene.language().key()))
                         " " span.hint { (needs(scene, door)) }
                     }))
                 }
-                (option(&name, "", chosen.is_empty(), html! { (scene.text().dealer.no_door) }))
+                (option(&name, "", chosen.is_empty(), html! { (scene.later().dealer.no_door) }))
             }
         } @else if let [only] = doors.as_slice() {
             p { strong { (only.name.in_language(scene.language().key())) } " " span.hint { (needs(scene, only)) } }
@@ -68,7 +68,7 @@ pub(crate) fn doors(scene: Scene<'_>) -> Markup {
 
 fn needs(scene: Scene<'_>, door: &Door) -> String {
     let text = |least: Option<Length>| least.map(|least| scene.model.speaker().length(least));
-    let needs = (scene.text().dealer.needs)(
+    let needs = (scene.later().dealer.needs)(
         text(door.header_least).as_deref(),
         text(door.post_least).as_deref(),
     );
@@ -90,7 +90,7 @@ pub(super) fn questions(scene: Scene<'_>) -> Markup {
     let profile = &scene.model.profile;
     html! {
         form data-act="next" {
-            (parts::heading(&(scene.text().dealer.questions)(&profile.name)))
+            (parts::heading(&(scene.later().dealer.questions)(&profile.name)))
             (problems::summary(scene))
             @for question in &profile.questions { (one(scene, question)) }
             (parts::submit(scene.text().button.next))
@@ -104,7 +104,7 @@ fn one(scene: Scene<'_>, question: &Question) -> Markup {
     let hint = question.hint.in_language(scene.language().key());
     let given = scene.model.answer(&question.key);
     let optional =
-        html! { @if !question.required { " " span.hint { (scene.text().dealer.optional) } } };
+        html! { @if !question.required { " " span.hint { (scene.later().dealer.optional) } } };
     let bad = scene.problems.iter().find(|problem| about(&problem.finding.message, question));
     let amiss = problems::at_field(scene, &id, bad.as_slice());
     let choices: Vec<(&str, &str)> = match &question.kind {
@@ -173,7 +173,7 @@ pub(super) fn answers(scene: Scene<'_>, change: bool) -> Markup {
     html! {
         @if !model.order.answers.is_empty() {
             section.answers {
-                h2 { (scene.text().dealer.answers) }
+                h2 { (scene.later().dealer.answers) }
                 ul.read {
                     @for answer in &model.order.answers {
                         @let (ask, shown) = told(scene, &answer.question, &answer.answer);
@@ -202,7 +202,7 @@ pub(super) fn told<'a>(scene: Scene<'a>, key: &'a str, answer: &'a str) -> (&'a 
     if key == DOOR {
         let door = profile.doors.iter().find(|door| door.key == answer);
         return (
-            scene.text().dealer.door,
+            scene.later().dealer.door,
             door.map_or(answer, |door| door.name.in_language(scene.language().key())),
         );
     }

@@ -22,7 +22,7 @@ pub(super) fn state(scene: Scene<'_>, spot: Spot) -> Markup {
 }
 
 fn word(scene: Scene<'_>, state: State) -> &'static str {
-    let text = &scene.text().judge;
+    let text = &scene.later().judge;
     match state {
         State::Fits => text.fits,
         State::Doubtful => text.doubtful,
@@ -60,7 +60,7 @@ pub(super) fn next(scene: Scene<'_>) -> Markup {
     html! {
         @if let Some(next) = next {
             section.next {
-                h2 { (scene.text().judge.next) }
+                h2 { (scene.later().judge.next) }
                 p {
                     (scene.model.speaker().say(&JudgeSays::Next {
                         spot: next.spot,
@@ -68,7 +68,7 @@ pub(super) fn next(scene: Scene<'_>) -> Markup {
                         checks: next.checks.clone(),
                     }.into()))
                 }
-                (parts::button(&Action::Take(next.spot), scene.text().judge.take))
+                (parts::button(&Action::Take(next.spot), scene.later().judge.take))
             }
         }
     }
@@ -80,7 +80,7 @@ pub(super) fn unseen(scene: Scene<'_>) -> Markup {
     let unseen = scene.report.judgement.unseen;
     html! {
         section {
-            h2 { (scene.text().judge.unseen) }
+            h2 { (scene.later().judge.unseen) }
             ul {
                 @for (dimension, least) in Dimension::ALL.into_iter().zip(unseen) {
                     @let readings = survey.of(dimension).count();
@@ -93,14 +93,14 @@ pub(super) fn unseen(scene: Scene<'_>) -> Markup {
                     }
                 }
             }
-            p.hint { (scene.text().judge.never) }
+            p.hint { (scene.later().judge.never) }
         }
     }
 }
 
 /// The figures, for who asks for them. All in millimetres.
 pub(super) fn working(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().judge;
+    let text = &scene.later().judge;
     let speaker = scene.model.speaker();
     let judgement = &scene.report.judgement;
     html! {

@@ -24,7 +24,7 @@ use crate::model::{Environment, Model};
 use crate::problems::{Problem, problems};
 use crate::rest;
 use crate::step::Step;
-use crate::text::Text;
+use crate::text::{Later, Text};
 use hangtrue_core::check::Report;
 use hangtrue_core::say::Language;
 use maud::{Markup, html};
@@ -47,6 +47,11 @@ impl Scene<'_> {
     /// Whether a dealer has rules for this page, be they read or not.
     const fn ruled(self) -> bool {
         !self.model.profile.is_built_in() || self.model.profile_fault.is_some()
+    }
+
+    /// The words of the later screens.
+    fn later(self) -> &'static Later {
+        rest::words(self.language())
     }
 
     /// The page's words.

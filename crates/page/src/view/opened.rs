@@ -5,7 +5,7 @@ use crate::address::DESK_PAGE;
 use crate::event::Action;
 use crate::model::{Model, Unopened};
 use crate::step::Step;
-use crate::text::{Opened, Text};
+use crate::text::{Later, Opened};
 use hangtrue_core::Dimension;
 use hangtrue_core::order::Order;
 use maud::{Markup, html};
@@ -18,10 +18,10 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             let (heading, told) = match why {
                 Unopened::Link(error) => {
                     let advice = hangtrue_link::say::link(language, *error);
-                    (scene.text().opened.damaged, [&advice.what, " ", advice.ask].concat())
+                    (scene.later().opened.damaged, [&advice.what, " ", advice.ask].concat())
                 }
                 Unopened::File => {
-                    (scene.text().opened.damaged_file, scene.text().opened.no_order.to_owned())
+                    (scene.later().opened.damaged_file, scene.later().opened.no_order.to_owned())
                 }
             };
             html! {
@@ -40,7 +40,7 @@ fn whole(model: &Model, order: &Order) -> Markup {
     let shown = Model { order: order.clone(), ..model.clone() };
     let report = shown.report();
     let scene = Scene { model: &shown, report: &report, problems: &[] };
-    let text = &scene.text().opened;
+    let text = &scene.later().opened;
     html! {
         form data-act="adopt" {
             (parts::heading(text.heading))
@@ -61,9 +61,9 @@ fn whole(model: &Model, order: &Order) -> Markup {
 /// The order of `scene`, with every rule run again; `judged` says whether it came with the
 /// verdict that its writer saw.
 pub(super) fn body(scene: Scene<'_>, judged: bool) -> Markup {
-    let text = &scene.text().opened;
+    let text = &scene.later().opened;
     let order = &scene.model.order;
-    let word = |verdict| check::word(scene.text(), verdict);
+    let word = |verdict| check::word(scene.later(), verdict);
     html! {
         (check::verdict(scene, scene.report.verdict))
         p.lede { (text.lede) }
@@ -93,7 +93,7 @@ pub(super) fn body(scene: Scene<'_>, judged: bool) -> Markup {
 
 /// The question before the opened order takes the draft's place, which is named.
 fn replace(model: &Model) -> Markup {
-    let text = &Text::of(model.environment.language).handover.replace;
+    let text = &Later::of(model.environment.language).handover.replace;
     let report = model.report();
     let numbers = Dimension::ALL.iter().filter_map(|d| report.numbers.ordered(*d));
     let line: Vec<String> = numbers.map(|number| model.speaker().length(number)).collect();

@@ -24,7 +24,7 @@ pub(super) fn numbers(scene: Scene<'_>) -> Markup {
                         dd.value { (speaker.length(number.ordered)) }
                         dd.why { (why(scene, number)) }
                     } @else {
-                        dd.value.none { (scene.text().check.not_read) }
+                        dd.value.none { (scene.later().check.not_read) }
                     }
                 }
             }
@@ -42,13 +42,13 @@ fn why(scene: Scene<'_>, number: &Number) -> Markup {
     let changed = scene.report.preparation.change(number.dimension) != hangtrue_core::Length::ZERO;
     html! {
         @if mean {
-            ((scene.text().dealer.mean)(count, &found, place, &scene.model.speaker().length(tightest)))
+            ((scene.later().dealer.mean)(count, &found, place, &scene.model.speaker().length(tightest)))
         } @else {
-            ((scene.text().check.tightest)(count, place, &found))
+            ((scene.later().check.tightest)(count, place, &found))
         }
         @if changed {
-            " · " ((scene.text().check.as_found)(&found)) ". "
-            strong { (scene.text().check.remeasure) }
+            " · " ((scene.later().check.as_found)(&found)) ". "
+            strong { (scene.later().check.remeasure) }
         }
     }
 }
@@ -87,7 +87,7 @@ fn typed(scene: Scene<'_>, entry: &Entry) -> Markup {
     html! {
         span.typed {
             @match (&entry.read, entry.struck) {
-                (_, true) => { del { (entry.text) } " " small { (scene.text().check.struck) } }
+                (_, true) => { del { (entry.text) } " " small { (scene.later().check.struck) } }
                 (Ok(length), false) => (scene.model.speaker().length(*length)),
                 (Err(_), false) => (entry.text),
             }
@@ -127,11 +127,11 @@ fn one(scene: Scene<'_>, finding: &Finding, ask: bool) -> Markup {
             @if recheck {
                 label.confirm {
                     input type="checkbox" data-act=(Action::Confirm(key).code()) checked[confirmed];
-                    span { (scene.text().check.confirm) }
+                    span { (scene.later().check.confirm) }
                 }
             }
         } @else if confirmed {
-            p.hint { (scene.text().check.confirmed) }
+            p.hint { (scene.later().check.confirmed) }
         }
     }
 }

@@ -15,7 +15,7 @@ use maud::{Markup, html};
 
 /// The sheet of the order in `scene`, written as `order` on that day.
 pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
-    let text = &scene.text().paper;
+    let text = &scene.later().paper;
     let note = shorten(&order.note, NOTE_MOST);
     let options = shorten(&options(scene, order), NOTE_MOST);
     let differs = differs(scene, order);
@@ -51,8 +51,8 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
                     (findings(scene, room))
                 }
                 div {
-                    h2 { (scene.text().judge.unseen) }
-                    p { (text.unseen) " " (scene.text().judge.never) }
+                    h2 { (scene.later().judge.unseen) }
+                    p { (text.unseen) " " (scene.later().judge.never) }
                 }
             }
             p.paper-caution { (text.cautions) }
@@ -63,7 +63,7 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
 
 /// The link as a picture, and the check characters; in a PDF the picture is a link too.
 fn code(scene: Scene<'_>, order: &Order) -> Markup {
-    let text = &scene.text().paper;
+    let text = &scene.later().paper;
     let link = hangtrue_link::url(&scene.model.environment.base, order).ok();
     let picture = link.as_deref().and_then(|link| qr::picture(scene, link, Surface::Paper));
     let scannable = picture.is_some();
@@ -123,7 +123,7 @@ const NUMBER_MOST: usize = 6;
 const OTHER_MOST: usize = 4;
 
 fn head(scene: Scene<'_>, order: &Order) -> Markup {
-    let text = &scene.text().paper;
+    let text = &scene.later().paper;
     html! {
         header.paper-head {
             div {
@@ -136,14 +136,14 @@ fn head(scene: Scene<'_>, order: &Order) -> Markup {
                 }
             }
             div {
-                p.paper-verdict { (check::word(scene.text(), scene.report.verdict)) }
+                p.paper-verdict { (check::word(scene.later(), scene.report.verdict)) }
                 @if let Some(number) = number(&scene.model.profile, order, scene.report) {
-                    p { b { ((scene.text().dealer.number)(&number)) } }
+                    p { b { ((scene.later().dealer.number)(&number)) } }
                 }
                 @if let Some(date) = order.date { p { (date.text()) } }
-                p { ((scene.text().opened.frame)(order.survey.prepared)) }
+                p { ((scene.later().opened.frame)(order.survey.prepared)) }
                 @if let Some(still_in) = order.old_door_in {
-                    p { ((scene.text().opened.old_door)(still_in)) }
+                    p { ((scene.later().opened.old_door)(still_in)) }
                 }
                 p {
                     @match &order.profile {
@@ -159,7 +159,7 @@ fn head(scene: Scene<'_>, order: &Order) -> Markup {
 /// The ordered numbers, what was read for each, what would not be seen in it, and a blank
 /// to measure it again; then the readings that are no number of the order.
 fn table(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().paper;
+    let text = &scene.later().paper;
     let speaker = scene.model.speaker();
     html! {
         table {
@@ -186,9 +186,9 @@ fn table(scene: Scene<'_>) -> Markup {
 }
 
 fn ordered(scene: Scene<'_>, dimension: Dimension, unseen: Option<Length>) -> Markup {
-    let text = &scene.text().paper;
+    let text = &scene.later().paper;
     let Some(number) = scene.report.numbers.get(dimension) else {
-        return html! { td.paper-number { (scene.text().check.not_read) } td {} td {} };
+        return html! { td.paper-number { (scene.later().check.not_read) } td {} td {} };
     };
     html! {
         td.paper-number { (scene.model.speaker().length(number.ordered)) }
@@ -249,7 +249,7 @@ impl<'a> Row<'a> {
             }
         }
         if self.more > 0 {
-            count += (scene.text().paper.more_readings)(self.more).len();
+            count += (scene.later().paper.more_readings)(self.more).len();
         }
         count.div_ceil(width)
     }
@@ -272,7 +272,7 @@ impl<'a> Row<'a> {
                 }
                 " "
             }
-            @if self.more > 0 { em { ((scene.text().paper.more_readings)(self.more)) } }
+            @if self.more > 0 { em { ((scene.later().paper.more_readings)(self.more)) } }
         }
     }
 }
@@ -311,7 +311,7 @@ fn findings(scene: Scene<'_>, room: usize) -> Markup {
     for finding in all {
         let said = speaker.say(&finding.message);
         let confirmed = finding.severity == Severity::Recheck && scene.model.confirmed(finding);
-        let extra = if confirmed { scene.text().paper.confirmed } else { "" };
+        let extra = if confirmed { scene.later().paper.confirmed } else { "" };
         let needs = lines(&said, COLUMN_LINE) + lines(extra, COLUMN_LINE);
         if needs > left {
             break;
@@ -321,17 +321,17 @@ fn findings(scene: Scene<'_>, room: usize) -> Markup {
     }
     let more = all.len() - shown.len();
     html! {
-        @if all.is_empty() { p { (scene.text().check.clear) } }
+        @if all.is_empty() { p { (scene.later().check.clear) } }
         ul {
             @for (finding, said, confirmed) in &shown {
                 li {
                     @if let Some(word) = word(scene, finding) { b { (word) (scene.text().colon) } }
                     (said)
-                    @if *confirmed { " " em { (scene.text().paper.confirmed) } }
+                    @if *confirmed { " " em { (scene.later().paper.confirmed) } }
                 }
             }
         }
-        @if more > 0 { p { em { ((scene.text().paper.more_findings)(more)) } } }
+        @if more > 0 { p { em { ((scene.later().paper.more_findings)(more)) } } }
     }
 }
 
@@ -341,19 +341,20 @@ fn differs(scene: Scene<'_>, order: &Order) -> String {
     if claimed == found {
         return String::new();
     }
-    (scene.text().opened.disagrees)(
-        check::word(scene.text(), claimed),
-        check::word(scene.text(), found),
+    (scene.later().opened.disagrees)(
+        check::word(scene.later(), claimed),
+        check::word(scene.later(), found),
     )
 }
 
 /// The verdict that a finding brings; a note brings none.
 fn word(scene: Scene<'_>, finding: &Finding) -> Option<&'static str> {
-    (finding.severity != Severity::Note).then(|| check::word(scene.text(), finding.severity.into()))
+    (finding.severity != Severity::Note)
+        .then(|| check::word(scene.later(), finding.severity.into()))
 }
 
 fn build(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().paper;
+    let text = &scene.later().paper;
     let build = &scene.report.preparation;
     html! {
         @if build.needed() {

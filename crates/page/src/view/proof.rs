@@ -12,7 +12,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     let Some(field) = model.proof else { return html! {} };
     let entries = model.order.survey.entries(field.spot);
     let repeat = entries.iter().take(field.index).any(|entry| !entry.is_blank());
-    let text = &scene.text().proof;
+    let text = &scene.later().proof;
     let blank = model.told && model.typed(field).trim().is_empty();
     html! {
         form.two data-act="next" {

@@ -6,7 +6,7 @@ use maud::{Markup, PreEscaped, html};
 
 /// The picture as large as the screen allows.
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().handover.picture;
+    let text = &scene.later().handover.picture;
     html! {
         (parts::heading(text.heading))
         @match send::message(scene) {
@@ -24,5 +24,5 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 /// Black on white in any colour scheme; none where the link is too long for a picture.
 pub(super) fn picture(scene: Scene<'_>, link: &str, surface: Surface) -> Option<Markup> {
     let qr = Qr::new(link, surface)?;
-    Some(PreEscaped(qr.svg(scene.text().handover.picture.title)))
+    Some(PreEscaped(qr.svg(scene.later().handover.picture.title)))
 }

@@ -9,7 +9,7 @@ use hangtrue_core::profile::dialled;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().send;
+    let text = &scene.later().send;
     let model = scene.model;
     let ready = model.against(scene.report).is_empty();
     html! {
@@ -42,8 +42,8 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 /// That there is no link yet, and the way to what stands against it.
 pub(super) fn not_yet(scene: Scene<'_>) -> Markup {
     html! {
-        p.lede { (scene.text().send.not_yet) }
-        p { (parts::to(Step::Check, scene.text().check.heading)) }
+        p.lede { (scene.later().send.not_yet) }
+        p { (parts::to(Step::Check, scene.later().check.heading)) }
     }
 }
 
@@ -60,7 +60,7 @@ pub(super) fn message(scene: Scene<'_>) -> Result<Message, Markup> {
 }
 
 fn ways(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().handover;
+    let text = &scene.later().handover;
     let model = scene.model;
     let message = match message(scene) {
         Ok(message) => message,
@@ -70,7 +70,7 @@ fn ways(scene: Scene<'_>) -> Markup {
     let heading = if to.is_empty() {
         text.ways.to_owned()
     } else {
-        (scene.text().dealer.send_to)(&model.profile.name)
+        (scene.later().dealer.send_to)(&model.profile.name)
     };
     let (first, second) = if model.environment.can_share {
         (Action::Share, Some(Action::Copy))
@@ -81,10 +81,10 @@ fn ways(scene: Scene<'_>) -> Markup {
         section.link {
             h2 { (heading) }
             @if let Some(number) = &message.number {
-                p { ((scene.text().dealer.number)(number)) }
+                p { ((scene.later().dealer.number)(number)) }
             }
             @if let Some(page) = message.page(to) {
-                a.button.primary href=(page) { ((scene.text().dealer.page)(&model.profile.name)) }
+                a.button.primary href=(page) { ((scene.later().dealer.page)(&model.profile.name)) }
             }
             // No submit button: Enter in a line above must not send anything.
             button.primary[to.page.is_empty()] type="button" data-act=(first.code()) {
@@ -95,7 +95,7 @@ fn ways(scene: Scene<'_>) -> Markup {
                 a.button href=(message.mailto(to, &model.order.vehicle)) { (text.mail) }
                 a.button href=(message.sms(to)) { (text.sms) }
                 @if !to.phone.is_empty() {
-                    a.button href={ "tel:" (dialled(&to.phone)) } { ((scene.text().dealer.call)(&to.phone)) }
+                    a.button href={ "tel:" (dialled(&to.phone)) } { ((scene.later().dealer.call)(&to.phone)) }
                 }
                 a.button href={ "#/" (Step::Scan.slug()) } { (text.scan) }
                 a.button href={ "#/" (Step::Voice.slug()) } { (text.say) }
@@ -104,7 +104,7 @@ fn ways(scene: Scene<'_>) -> Markup {
             }
             p.hint role="status" {
                 @match model.copied {
-                    Some(true) => (scene.text().send.copied),
+                    Some(true) => (scene.later().send.copied),
                     Some(false) => (text.by_hand),
                     None => {},
                 }
@@ -114,7 +114,7 @@ fn ways(scene: Scene<'_>) -> Markup {
             }
             p { a.url href=(message.link) { (message.link) } }
             (parts::quiet(&Action::CopyLink.code(), text.copy_link))
-            p.hint { (scene.text().send.lasting) }
+            p.hint { (scene.later().send.lasting) }
             @if let Some(address) = hanging(&message.link) {
                 p { a href=(address) { (text.hang) } }
             }

@@ -6,7 +6,7 @@ use hangtrue_link::code::{Said, script, small, spell};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().handover.voice;
+    let text = &scene.later().handover.voice;
     html! {
         (parts::heading(text.heading))
         @if scene.model.against(scene.report).is_empty() {
@@ -20,7 +20,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 }
 
 fn numbers(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().handover.voice;
+    let text = &scene.later().handover.voice;
     let said = Said::of(scene.report, scene.model.order.survey.unit);
     let Some(script) = script(&said, scene.model.speaker().language) else { return html! {} };
     html! {
@@ -34,7 +34,7 @@ fn numbers(scene: Scene<'_>) -> Markup {
 }
 
 fn thirty(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().handover.voice;
+    let text = &scene.later().handover.voice;
     let letters = small(&scene.model.sent(scene.report.verdict));
     html! {
         section {

@@ -104,5 +104,5 @@ fn build(scene: Scene<'_>) -> Markup {
 
 /// The verdict's word.
 pub(super) fn word(scene: Scene<'_>, verdict: Verdict) -> &'static str {
-    crate::view::word(scene.text(), verdict)
+    crate::view::word(scene.later(), verdict)
 }

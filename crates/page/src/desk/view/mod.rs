@@ -9,8 +9,8 @@ mod voice;
 use super::ask::Ask;
 use super::many::Action;
 use super::model::{Model, Screen};
-use crate::text::Text;
 use crate::text::desk::Desk;
+use crate::text::{Later, Text};
 use crate::view::languages;
 use hangtrue_core::check::Report;
 use maud::{Markup, html};
@@ -27,6 +27,11 @@ impl Scene<'_> {
     /// The words that the desk shares with the walk.
     fn text(self) -> &'static Text {
         Text::of(self.model.environment.language)
+    }
+
+    /// The words that it shares with the walk's later screens.
+    const fn later(self) -> &'static Later {
+        Later::of(self.model.environment.language)
     }
 
     /// The desk's own words.

@@ -251,7 +251,7 @@ fn order(scene: Scene<'_>, (at, of): (usize, usize), sent: &Sent, report: &Repor
             }
             div.row {
                 button type="button" data-act=(Action::Print(at).code()) { (scene.text().button.print) }
-                @for (format, word) in Format::ALL.into_iter().zip(scene.text().handover.save) {
+                @for (format, word) in Format::ALL.into_iter().zip(scene.later().handover.save) {
                     button type="button" data-act=(Action::Save(at, format).code()) { (word) }
                 }
                 button.quiet type="button" data-act=(Action::Close(at).code()) { (text.close_order) }

@@ -3,7 +3,7 @@
 use super::parts::{self, Takes};
 use crate::hang::event::Action;
 use crate::hang::model::Model;
-use crate::text::Text;
+use crate::text::Later;
 use crate::text::hang::Guide;
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::care::{Due, Work, due};
@@ -72,7 +72,7 @@ fn due_list(model: &Model) -> Markup {
             @if model.profile.care.is_empty() {
                 p.hint { (text.source) }
             } @else {
-                @let rules = Text::of(model.language()).dealer.rules;
+                @let rules = Later::of(model.language()).dealer.rules;
                 p.hint { (rules(&model.profile.name, model.profile.revision)) ". " (text.source) }
             }
         }

@@ -2,7 +2,7 @@
 
 use super::parts::{self, Takes};
 use crate::hang::model::Model;
-use crate::text::Text;
+use crate::text::Later;
 use hangtrue_core::Spot;
 use hangtrue_core::hang::delivery::{Compared, Part, compare, rollers};
 use hangtrue_core::order::Answer;
@@ -45,7 +45,7 @@ pub(super) fn view(model: &Model) -> Markup {
 fn ordered(model: &Model) -> Markup {
     let order = &model.record.order;
     let language = model.language().key();
-    let text = &Text::of(model.language()).dealer;
+    let text = &Later::of(model.language()).dealer;
     let told = |answer: &Answer| {
         let line = model.profile.door(&order.answers).filter(|_| answer.question == DOOR);
         if let Some(door) = line {

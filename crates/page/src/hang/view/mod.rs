@@ -15,7 +15,7 @@ mod tracks;
 use super::event::Action;
 use super::model::Model;
 use super::step::Step;
-use crate::text::Text;
+use crate::text::{Later, Text};
 use crate::view::languages;
 use maud::{Markup, html};
 
@@ -64,7 +64,7 @@ fn page(model: &Model, body: &Markup) -> Markup {
 
 /// Whose rules these are, or that they could not be read; nothing for the built-in ones.
 fn rules(model: &Model) -> Markup {
-    let (profile, text) = (&model.profile, &Text::of(model.language()).dealer);
+    let (profile, text) = (&model.profile, &Later::of(model.language()).dealer);
     html! {
         @if let Some(fault) = &model.profile_fault {
             div.summary.stop #rules role="note" { p { (text.unread) } p.hint { (fault) } }

@@ -6,7 +6,7 @@ mod table;
 use crate::desk::many::{Action, List, State};
 use crate::desk::model::Model;
 use crate::desk::sent::Trouble;
-use crate::text::Text;
+use crate::text::Later;
 use crate::text::desk::Desk;
 use crate::text::desk::many::Many as Words;
 use crate::view::parts::choose_file;
@@ -118,7 +118,7 @@ fn bar(name: &str, percent: usize) -> Markup {
 /// The page's own word of a verdict; the desk's where there is no order.
 fn word(model: &Model, rank: usize) -> &'static str {
     use hangtrue_core::check::Verdict;
-    let word = |verdict| crate::view::word(Text::of(model.environment.language), verdict);
+    let word = |verdict| crate::view::word(Later::of(model.environment.language), verdict);
     match rank {
         0 => word(Verdict::Stop),
         1 => words(model).unread,
