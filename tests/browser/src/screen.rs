@@ -111,13 +111,21 @@ impl Browser {
     /// # Errors
     /// When the picture cannot be taken or written.
     pub async fn shoot(&self, name: &str) -> Result<()> {
-        let folder = root().join("tests/shots").join(self.engine().name());
-        std::fs::create_dir_all(&folder)?;
         for (dark, scheme) in [(true, "dark"), (false, "light")] {
             self.set_dark(dark).await?;
-            let picture = self.client.screenshot().await?;
-            std::fs::write(folder.join(format!("{name}-{scheme}.png")), picture)?;
+            self.shoot_as_it_is(&format!("{name}-{scheme}")).await?;
         }
+        Ok(())
+    }
+
+    /// Saves the screen as `tests/shots/{engine}/{name}.png`.
+    ///
+    /// # Errors
+    /// When the picture cannot be taken or written.
+    pub async fn shoot_as_it_is(&self, name: &str) -> Result<()> {
+        let folder = root().join("tests/shots").join(self.engine().name());
+        std::fs::create_dir_all(&folder)?;
+        std::fs::write(folder.join(format!("{name}.png")), self.client.screenshot().await?)?;
         Ok(())
     }
 

@@ -40,7 +40,7 @@ async fn breaks_no_rule(browser: &Browser, name: &str) -> Result<()> {
 }
 
 /// Fails if a text's contrast is too low; `least` are the texts that must have been measured.
-async fn can_be_read(browser: &Browser, name: &str, least: u64) -> Result<()> {
+pub(crate) async fn can_be_read(browser: &Browser, name: &str, least: u64) -> Result<()> {
     let [measured, low] = {
         let found = browser.run(CONTRASTS, vec![json!(CONTRAST)]).await?;
         [found[0].clone(), found[1].clone()]
@@ -50,7 +50,7 @@ async fn can_be_read(browser: &Browser, name: &str, least: u64) -> Result<()> {
     Ok(())
 }
 
-async fn is_for_everyone(browser: &Browser, name: &str) -> Result<()> {
+pub(crate) async fn is_for_everyone(browser: &Browser, name: &str) -> Result<()> {
     for dark in [true, false] {
         browser.set_dark(dark).await?;
         let name = format!("{name}, {}", if dark { "dark" } else { "light" });
@@ -70,6 +70,10 @@ pub(crate) async fn beside_the_walk(browser: &mut Browser) -> Result<()> {
 
 pub(crate) async fn the_desk(browser: &mut Browser) -> Result<()> {
     states::of_the_desk(browser, Screen::DESK, is_for_everyone).await
+}
+
+pub(crate) async fn hanging_the_door(browser: &mut Browser) -> Result<()> {
+    crate::hang::states(browser, Screen::PHONE, is_for_everyone).await
 }
 
 pub(crate) async fn the_print_sheet(browser: &mut Browser) -> Result<()> {

@@ -71,6 +71,26 @@ async fn choose(browser: &Browser, text: &str) -> Result<()> {
     Ok(())
 }
 
+/// The builder empty, with a profile that is all unfolded, and with what is wrong at its field.
+pub(crate) async fn states(
+    browser: &mut Browser,
+    screen: Screen,
+    visit: impl AsyncFn(&Browser, &str) -> Result<()>,
+) -> Result<()> {
+    opened(browser, screen).await?;
+    visit(browser, "builder-empty").await?;
+    choose(browser, PRAIRIE).await?;
+    browser.until("document.getElementById('name').value === 'Prairie Door Works'").await?;
+    let shut = "[data-act^='fold:'][aria-expanded=false]";
+    while browser.value(&format!("document.querySelector({})", json!(shut))).await?.is_object() {
+        browser.tap(shut).await?;
+    }
+    visit(browser, "builder-unfolded").await?;
+    fill(browser, "colors.light.ink", "#8a9a8c").await?;
+    browser.find(".outcome .what").await?;
+    visit(browser, "builder-wrong").await
+}
+
 fn read(text: &str) -> Result<Profile> {
     parse(text).map_err(|error| anyhow::anyhow!("{error:?}"))
 }

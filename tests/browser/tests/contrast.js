@@ -91,7 +91,7 @@ for (let node; (node = walker.nextNode());) {
   measure(node.data, element, drawn ? style.fill : style.color,
     drawn ? behind(element, () => range.getBoundingClientRect()) : ground(element));
 }
-for (const field of document.querySelectorAll('input:not([type=radio], [type=checkbox]), textarea')) {
+for (const field of document.querySelectorAll('input:not([type=radio], [type=checkbox], [type=range]), textarea')) {
   if (!shown(field)) continue;
   if (field.value) measure(field.value, field, getComputedStyle(field).color, ground(field));
   else if (field.placeholder)

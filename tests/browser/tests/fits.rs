@@ -29,3 +29,19 @@ pub(crate) async fn loses_nothing(browser: &Browser, name: &str) -> Result<()> {
     ensure!(lost == json!([]), "{name}: {lost:#}");
     Ok(())
 }
+
+/// A script body: whether the page still has the text spacing of WCAG 2.2, 1.4.12. A sheet of its
+/// own, which a page's policy has no say in.
+const SPACING: &str = "
+    const sheet = new CSSStyleSheet();
+    sheet.replaceSync(`* { line-height: 1.5 !important; letter-spacing: .12em !important;
+        word-spacing: .16em !important } p { margin-bottom: 2em !important }`);
+    document.adoptedStyleSheets = [sheet];
+    const body = getComputedStyle(document.body);
+    return parseFloat(body.letterSpacing) > parseFloat(body.fontSize) / 10;";
+
+/// Spaces the text as a person may, who reads with difficulty.
+pub(crate) async fn space_the_text(browser: &Browser) -> Result<()> {
+    ensure!(browser.run(SPACING, Vec::new()).await? == true, "the text is as it was");
+    Ok(())
+}

@@ -120,70 +120,81 @@ const SLIDE: &str = "const slider = document.getElementById('open');
     slider.value = 55;
     slider.dispatchEvent(new Event('input', { bubbles: true }));";
 
-/// Pictures of every screen, with errors showing, at three sizes, light and dark.
+/// Every screen, with errors showing; calls `visit` with each one's name.
+pub(crate) async fn states(
+    browser: &mut Browser,
+    screen: Screen,
+    visit: impl AsyncFn(&Browser, &str) -> Result<()>,
+) -> Result<()> {
+    browser.open(screen, "/hang.html").await?;
+    browser.run("localStorage.clear()", Vec::new()).await?;
+    browser.goto("/hang.html?again").await?;
+    browser.find("#app[data-ready]").await?;
+    fill(browser, "paste", "https://dealer.example/#1V8009500Q1GSC02C").await?;
+    browser.tap("[data-act=open]").await?;
+    visit(browser, "order-damaged").await?;
+    open(browser, "order").await?;
+    visit(browser, "order").await?;
+    show(browser, "delivery").await?;
+    fill(browser, "again.width.high", "92").await?;
+    fill(browser, "again.height.left", "102 7/8").await?;
+    fill(browser, "again.bow.first", "11/4").await?;
+    visit(browser, "delivery").await?;
+    show(browser, "tracks").await?;
+    for (field, text) in [
+        ("built.track-low", "91 3/4"),
+        ("built.track-high", "92 1/16"),
+        ("built.track-rising", "132 3/4"),
+        ("built.track-falling", "132 1/4"),
+        ("built.upper-front", "92 1/4"),
+        ("built.square-left", "60 1/4"),
+    ] {
+        fill(browser, field, text).await?;
+    }
+    visit(browser, "tracks").await?;
+    show(browser, "overhead").await?;
+    browser.run(SLIDE, Vec::new()).await?;
+    visit(browser, "overhead").await?;
+    fill(browser, "radius", "9").await?;
+    visit(browser, "overhead-strikes").await?;
+    show(browser, "spring").await?;
+    visit(browser, "spring-empty").await?;
+    fill(browser, "weight", "145").await?;
+    fill(browser, "turns", "12").await?;
+    fill(browser, "stripes", "10").await?;
+    fill(browser, "pull.up.low", "lots").await?;
+    browser.tap("input[name='does.low'][value=drops]").await?;
+    browser.tap("main details summary").await?;
+    for (field, text) in [("wire", "1/4"), ("coil", "2 1/4"), ("coils", "110")] {
+        fill(browser, field, text).await?;
+    }
+    visit(browser, "spring").await?;
+    show(browser, "fit").await?;
+    fill(browser, "built.latch-left", "46 1/4").await?;
+    fill(browser, "built.latch-right", "45 15/16").await?;
+    fill(browser, "built.shift", "5/8").await?;
+    visit(browser, "fit").await?;
+    show(browser, "inspection").await?;
+    fill(browser, "check.gap-left", "1 1/4").await?;
+    fill(browser, "check.pull", "20 lb").await?;
+    browser.tap("input[name='check.cables'][value=no]").await?;
+    visit(browser, "inspection").await?;
+    show(browser, "care").await?;
+    fill(browser, "hung", "2026-02-30").await?;
+    visit(browser, "care-empty").await?;
+    fill(browser, "hung", "2026-02-20").await?;
+    browser.tap("main details summary").await?;
+    visit(browser, "care").await?;
+    show(browser, "record").await?;
+    visit(browser, "record").await?;
+    Ok(())
+}
+
+/// Pictures of every screen at three sizes, light and dark.
 pub(crate) async fn every_screen(browser: &mut Browser) -> Result<()> {
     for screen in [Screen::SMALL_PHONE, Screen::PHONE, Screen::DESK] {
-        browser.open(screen, "/hang.html").await?;
-        browser.run("localStorage.clear()", Vec::new()).await?;
-        browser.goto("/hang.html?again").await?;
-        browser.find("#app[data-ready]").await?;
-        fill(browser, "paste", "https://dealer.example/#1V8009500Q1GSC02C").await?;
-        browser.tap("[data-act=open]").await?;
-        look(browser, screen, "order-damaged").await?;
-        open(browser, "order").await?;
-        look(browser, screen, "order").await?;
-        show(browser, "delivery").await?;
-        fill(browser, "again.width.high", "92").await?;
-        fill(browser, "again.height.left", "102 7/8").await?;
-        fill(browser, "again.bow.first", "11/4").await?;
-        look(browser, screen, "delivery").await?;
-        show(browser, "tracks").await?;
-        for (field, text) in [
-            ("built.track-low", "91 3/4"),
-            ("built.track-high", "92 1/16"),
-            ("built.track-rising", "132 3/4"),
-            ("built.track-falling", "132 1/4"),
-            ("built.upper-front", "92 1/4"),
-            ("built.square-left", "60 1/4"),
-        ] {
-            fill(browser, field, text).await?;
-        }
-        look(browser, screen, "tracks").await?;
-        show(browser, "overhead").await?;
-        browser.run(SLIDE, Vec::new()).await?;
-        look(browser, screen, "overhead").await?;
-        fill(browser, "radius", "9").await?;
-        look(browser, screen, "overhead-strikes").await?;
-        show(browser, "spring").await?;
-        look(browser, screen, "spring-empty").await?;
-        fill(browser, "weight", "145").await?;
-        fill(browser, "turns", "12").await?;
-        fill(browser, "stripes", "10").await?;
-        fill(browser, "pull.up.low", "lots").await?;
-        browser.tap("input[name='does.low'][value=drops]").await?;
-        browser.tap("main details summary").await?;
-        for (field, text) in [("wire", "1/4"), ("coil", "2 1/4"), ("coils", "110")] {
-            fill(browser, field, text).await?;
-        }
-        look(browser, screen, "spring").await?;
-        show(browser, "fit").await?;
-        fill(browser, "built.latch-left", "46 1/4").await?;
-        fill(browser, "built.latch-right", "45 15/16").await?;
-        fill(browser, "built.shift", "5/8").await?;
-        look(browser, screen, "fit").await?;
-        show(browser, "inspection").await?;
-        fill(browser, "check.gap-left", "1 1/4").await?;
-        fill(browser, "check.pull", "20 lb").await?;
-        browser.tap("input[name='check.cables'][value=no]").await?;
-        look(browser, screen, "inspection").await?;
-        show(browser, "care").await?;
-        fill(browser, "hung", "2026-02-30").await?;
-        look(browser, screen, "care-empty").await?;
-        fill(browser, "hung", "2026-02-20").await?;
-        browser.tap("main details summary").await?;
-        look(browser, screen, "care").await?;
-        show(browser, "record").await?;
-        look(browser, screen, "record").await?;
+        let visit = async |browser: &Browser, name: &str| look(browser, screen, name).await;
+        states(browser, screen, visit).await?;
     }
     Ok(())
 }

@@ -20,6 +20,7 @@ mod embed;
 mod embed_frame;
 mod embed_host;
 mod fits;
+mod fitting;
 mod hang;
 mod harness;
 mod history;
@@ -158,7 +159,13 @@ fn main() -> ExitCode {
         scenario!(access::the_walk),
         scenario!(access::beside_the_walk),
         scenario!(access::the_desk),
+        scenario!(access::hanging_the_door),
         scenario!(access::the_print_sheet),
+        scenario!(fitting::spaced_text_elsewhere),
+        scenario!(fitting::an_enlarged_walk),
+        scenario!(fitting::an_enlarged_desk_and_builder),
+        scenario!(fitting::an_enlarged_page_of_hanging),
+        scenario!(fitting::contrast_colours_and_stillness_elsewhere),
         scenario!(semantics::every_state_of_the_walk),
         scenario!(semantics::every_state_beside_it),
         scenario!(semantics::every_state_of_the_desk),

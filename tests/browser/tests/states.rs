@@ -91,6 +91,7 @@ pub(crate) async fn beside_the_walk(
     visit: impl AsyncFn(&Browser, &str) -> Result<()>,
 ) -> Result<()> {
     browser.open(screen, "/").await?;
+    fresh(browser, "en").await?;
     for (name, order) in [("built", to_be_built()), ("crowded", crowded(1)), ("typical", typical())]
     {
         open(browser, &order).await?;

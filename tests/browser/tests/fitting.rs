@@ -1,0 +1,93 @@
+//! As a person needs it: text spaced out, the page enlarged, more contrast, colours of one's own,
+//! nothing that moves. In every state.
+
+use crate::access::can_be_read;
+use crate::fits::{loses_nothing, space_the_text};
+use crate::{builder, hang, states};
+use anyhow::{Result, ensure};
+use hangtrue_browser::{Browser, Feature, Media, Screen};
+use serde_json::json;
+
+/// What 1280 by 1024 px are at 200 % and at 400 % (WCAG 2.2, 1.4.4 and 1.4.10).
+const ENLARGED: [Screen; 2] = [
+    Screen { width: 640, height: 512, touch: false },
+    Screen { width: 320, height: 256, touch: false },
+];
+
+async fn spaced(browser: &Browser, name: &str) -> Result<()> {
+    space_the_text(browser).await?;
+    loses_nothing(browser, name).await
+}
+
+async fn enlarged(browser: &Browser, name: &str) -> Result<()> {
+    let width = browser.value("innerWidth").await?;
+    loses_nothing(browser, &format!("{name} at {width} px")).await
+}
+
+pub(crate) async fn spaced_text_elsewhere(browser: &mut Browser) -> Result<()> {
+    states::of_the_desk(browser, Screen::DESK, spaced).await?;
+    hang::states(browser, Screen::PHONE, spaced).await?;
+    builder::states(browser, Screen::DESK, spaced).await
+}
+
+pub(crate) async fn an_enlarged_walk(browser: &mut Browser) -> Result<()> {
+    for screen in ENLARGED {
+        states::of_the_walk(browser, screen, "en", enlarged).await?;
+        states::beside_the_walk(browser, screen, enlarged).await?;
+    }
+    Ok(())
+}
+
+pub(crate) async fn an_enlarged_desk_and_builder(browser: &mut Browser) -> Result<()> {
+    for screen in ENLARGED {
+        states::of_the_desk(browser, screen, enlarged).await?;
+        builder::states(browser, screen, enlarged).await?;
+    }
+    Ok(())
+}
+
+pub(crate) async fn an_enlarged_page_of_hanging(browser: &mut Browser) -> Result<()> {
+    for screen in ENLARGED {
+        hang::states(browser, screen, enlarged).await?;
+    }
+    Ok(())
+}
+
+/// A script body: what would move by itself, or does.
+const MOVES: &str = "
+    const moves = document.getAnimations().map(it => `${it.constructor.name} is running`);
+    for (const it of document.querySelectorAll('*')) {
+        const { animationName, transitionDuration, scrollBehavior } = getComputedStyle(it);
+        if (animationName !== 'none' || /[1-9]/.test(transitionDuration) || scrollBehavior === 'smooth')
+            moves.push(it.outerHTML.slice(0, 100));
+    }
+    return moves;";
+
+async fn as_wished(browser: &Browser, name: &str) -> Result<()> {
+    let as_it_was = browser.media();
+    let media = Media::default();
+    browser.set_media(Media { still: true, ..media }).await?;
+    let moves = browser.run(MOVES, Vec::new()).await?;
+    ensure!(moves == json!([]), "{name} moves: {moves}");
+    let mut wishes = vec![
+        ("more contrast, dark", Media { contrast: true, dark: true, ..media }),
+        ("more contrast", Media { contrast: true, ..media }),
+    ];
+    if browser.engine().lacks(Feature::ForcedColors).is_none() {
+        wishes.push(("forced colours", Media { forced: true, ..media }));
+    }
+    for (wish, media) in wishes {
+        browser.set_media(media).await?;
+        let name = format!("{name}, {wish}");
+        loses_nothing(browser, &name).await?;
+        can_be_read(browser, &name, 5).await?;
+        let file = name.replace(", ", "-").replace(' ', "-");
+        browser.shoot_as_it_is(&format!("wished-{file}")).await?;
+    }
+    browser.set_media(as_it_was).await
+}
+
+pub(crate) async fn contrast_colours_and_stillness_elsewhere(browser: &mut Browser) -> Result<()> {
+    states::of_the_desk(browser, Screen::DESK, as_wished).await?;
+    builder::states(browser, Screen::DESK, as_wished).await
+}
