@@ -32,7 +32,8 @@ usage: cargo xtask COMMAND
   embed             dist/embed/ as a webmaster's tools take it: types, manifest, schemas
   eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
                     the judge on invented surveys, by seed, beside simpler checks
-  bench judge       how long a judgement takes
+  bench [judge | archive | pack | keystroke] [--long]
+                    speed, beside what a web developer would pick: target/bench.json
   hostile [--payloads N]  ten million random links: what the worst of them costs
   fuzz TARGET [--seconds N] [--runs N]  libFuzzer on one of the ways in of tests/hostile
   audit             licences, sources, bans and advisories of all crates, by cargo-deny

@@ -68,6 +68,20 @@ pub(crate) fn output(command: &mut Command) -> Result<String> {
     String::from_utf8(output.stdout).with_context(|| format!("output of `{line}` is not UTF-8"))
 }
 
+/// Builds a program, and says where cargo put it.
+///
+/// # Errors
+/// When it does not compile, or there is no program in what was built.
+pub(crate) fn built(arguments: &[&str]) -> Result<PathBuf> {
+    let words = [&["build", "--message-format=json-render-diagnostics", "--quiet"], arguments];
+    let messages = output(&mut cargo(&words.concat()))?;
+    let all = messages.lines().filter_map(|line| serde_json::from_str(line).ok());
+    let mut put = all.filter_map(|message: serde_json::Value| {
+        message.get("executable").and_then(|path| path.as_str()).map(PathBuf::from)
+    });
+    put.next_back().context("cargo does not say where the program is")
+}
+
 /// Whether a program of this name stands on the search path.
 pub(crate) fn is_installed(program: &str) -> bool {
     let path = env::var_os("PATH").unwrap_or_default();

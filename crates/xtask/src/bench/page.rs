@@ -1,0 +1,78 @@
+//! What the page does, beside two stacks from npm, in one page of one Chromium.
+
+use std::fs;
+use std::path::PathBuf;
+
+use anyhow::{Context as _, Result};
+use serde_json::Value;
+
+use super::archive::install_from_npm;
+use super::table::Table;
+use crate::sh;
+use crate::site::Site;
+use crate::{browser, build, dist};
+
+/// Adds the link and the QR code of a full order.
+///
+/// # Errors
+/// When something cannot be built or run.
+pub(super) fn pack(table: &mut Table) -> Result<()> {
+    let folder = bundle()?;
+    let built = build::module("hangtrue-bench")?;
+    fs::write(folder.join("pack.js"), built.glue)?;
+    fs::write(folder.join(built.wasm_name), built.wasm)?;
+    drive(table, "pack")
+}
+
+/// Adds a keystroke in a full survey.
+///
+/// # Errors
+/// When something cannot be built or run.
+pub(super) fn keystroke(table: &mut Table) -> Result<()> {
+    bundle()?;
+    drive(table, "keystroke")
+}
+
+/// Builds the site, which the browser is given in each of them.
+///
+/// # Errors
+/// When it does not build.
+pub(super) fn site() -> Result<()> {
+    browser::install(Some("chromium"))?;
+    dist::write(&Site::build()?)
+}
+
+/// The peers as a web developer would ship them: bundled, minified, for production.
+fn bundle() -> Result<PathBuf> {
+    install_from_npm()?;
+    let folder = sh::root().join("target/bench/page");
+    fs::create_dir_all(&folder)?;
+    sh::run(&mut sh::command(
+        "tests/bench/node_modules/.bin/esbuild",
+        &[
+            "tests/bench/page/peers.mjs",
+            "--bundle",
+            "--minify",
+            "--format=esm",
+            "--define:process.env.NODE_ENV=\"production\"",
+            "--log-level=warning",
+            "--outfile=target/bench/page/peers.js",
+        ],
+    ))?;
+    Ok(folder)
+}
+
+/// Runs what measures in the browser, and takes its rows in.
+fn drive(table: &mut Table, what: &'static str) -> Result<()> {
+    let words = ["run", "--release", "--quiet", "--package=hangtrue-browser"];
+    let words = [&words[..], &["--example=bench-page", "--", what]].concat();
+    let rows: Value = serde_json::from_str(&sh::output(&mut sh::cargo(&words))?)?;
+    for row in rows.as_array().context("rows")? {
+        let text = |key: &str| row.get(key).and_then(Value::as_str).unwrap_or_default();
+        let values = row.get("values").and_then(Value::as_array).into_iter().flatten();
+        let values = values.filter_map(Value::as_f64).collect();
+        let unit = if text("unit") == "p99" { "ms, 99 of 100" } else { "ms, 50 of 100" };
+        table.add(what, text("what"), text("who"), unit, values);
+    }
+    Ok(())
+}
