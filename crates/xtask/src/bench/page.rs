@@ -64,7 +64,7 @@ fn bundle() -> Result<PathBuf> {
 
 /// Runs what measures in the browser, and takes its rows in.
 fn drive(table: &mut Table, what: &'static str) -> Result<()> {
-    let words = ["run", "--release", "--quiet", "--package=hangtrue-browser"];
+    let words = ["run", "--quiet", "--package=hangtrue-browser"];
     let words = [&words[..], &["--example=bench-page", "--", what]].concat();
     let rows: Value = serde_json::from_str(&sh::output(&mut sh::cargo(&words))?)?;
     for row in rows.as_array().context("rows")? {
