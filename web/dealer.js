@@ -1,5 +1,4 @@
 // The page by a dealer's rules: `dealer.html?profile=` names a file of this page's origin.
-import init, { startPage } from "{{glue}}";
 
 const profile = new URLSearchParams(location.search).get("profile") ?? "";
 const rules = async () => {
@@ -13,5 +12,10 @@ const rules = async () => {
 };
 
 const read = rules().then((json) => [json], (error) => [undefined, error.message]);
-await init({ module_or_path: new URL("{{wasm}}", import.meta.url) });
+const module = async () => {
+  const { default: init, startPage } = await import("{{glue}}");
+  await init({ module_or_path: new URL("{{wasm}}", import.meta.url) });
+  return startPage;
+};
+const startPage = await begun(module());
 startPage(...(await read));

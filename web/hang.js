@@ -15,5 +15,5 @@ const rules = async () => {
 };
 
 const read = rules().then((json) => [json], (error) => [undefined, error.message]);
-await init();
+await begun(init());
 startPage(...(await read));

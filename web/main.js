@@ -23,4 +23,4 @@ const bring = async (first) => {
 // Whoever goes by a dealer's rules needs the module that reads them.
 const byRules = new URLSearchParams(location.search).has("profile");
 if (byRules) location.replace("dealer.html" + location.search + location.hash);
-else bring(await init());
+else bring(await begun(init()));

@@ -38,6 +38,8 @@ const BESIDE: [(&str, &[&str]); 2] = [
 const DEALER_SCRIPT: &str = "dealer.js";
 /// Comes with every page but the builder's, which is used where there is a network.
 const OFFLINE_SCRIPT: &str = "offline.js";
+/// Comes with every page, first: what is said where the module cannot say it.
+const FAULT_SCRIPT: &str = "fault.js";
 const BUILDER_SCRIPT: &str = "builder.js";
 const BUILDER_STYLE: &str = "style/builder.css";
 
@@ -118,17 +120,13 @@ fn lay_out(web: &Path, walk: &Built, rest: Vec<u8>, beside: &[Built]) -> Result<
         press.add(&name, bytes);
     }
     let offline = read(web, OFFLINE_SCRIPT)?;
-    let (boot, boot_beside) =
-        (read(web, "main.js")? + &offline, read(web, "beside.js")? + &offline);
+    let boot_of = |name: &str| anyhow::Ok(with_fault(web, name)? + &offline);
+    let (boot, boot_beside) = (boot_of("main.js")?, boot_of("beside.js")?);
     for ((page, sheets), built) in BESIDE.iter().zip(beside) {
         press.add(&built.wasm_name, built.wasm.clone());
         // Some need more lines of their own.
         let own = web.join(format!("{page}.js"));
-        let boot = if own.is_file() {
-            &(read(web, &format!("{page}.js"))? + &offline)
-        } else {
-            &boot_beside
-        };
+        let boot = if own.is_file() { &boot_of(&format!("{page}.js"))? } else { &boot_beside };
         press.add_text(&format!("{page}.js"), &script(&built.glue, boot, "hangtrue_web")?);
         press.add_style(web, &format!("{page}.css"), sheets)?;
     }
@@ -179,7 +177,7 @@ impl Press {
     /// Adds the page by a dealer's rules: the walk's page with the element's module.
     fn add_dealer(&mut self, web: &Path) -> Result<()> {
         let file = |end| format!("{}/{}", embed::FOLDER, embed::script_name().replace(".js", end));
-        let script = embed::short(&(read(web, DEALER_SCRIPT)? + &read(web, OFFLINE_SCRIPT)?))
+        let script = embed::short(&(with_fault(web, DEALER_SCRIPT)? + &read(web, OFFLINE_SCRIPT)?))
             .replace("{{glue}}", &format!("./{}", file(".glue.js")))
             .replace("{{wasm}}", &file(".wasm"));
         self.add_text(DEALER_SCRIPT, &script);
@@ -190,7 +188,7 @@ impl Press {
     /// element that it shows.
     fn add_builder(&mut self, web: &Path, built: &Built) -> Result<()> {
         self.add(&built.wasm_name, built.wasm.clone());
-        let boot = read(web, BUILDER_SCRIPT)?;
+        let boot = with_fault(web, BUILDER_SCRIPT)?;
         self.add_text(BUILDER_SCRIPT, &script(&built.glue, &boot, "hangtrue_builder")?);
         self.add_text("builder.css", &style::minify(&read(web, BUILDER_STYLE)?));
         let text = |name: &str| {
@@ -301,6 +299,10 @@ pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
     let is_own = |name: &String| BESIDE.iter().any(|(_, own)| own.contains(&name.as_str()));
     let is_page = |name: &&String| !is_own(name) && *name != BUILDER_STYLE;
     names.iter().filter(is_page).map(|name| read(web, name)).collect()
+}
+
+fn with_fault(web: &Path, script: &str) -> Result<String> {
+    Ok(embed::short(&read(web, FAULT_SCRIPT)?) + &read(web, script)?)
 }
 
 pub(crate) fn read(web: &Path, name: &str) -> Result<String> {

@@ -15,7 +15,7 @@ use crate::site::{File, Site};
 const FIRST_SCREENS: usize = 133 * 1024;
 /// The same with the second module, which comes while the first screens are used: the whole walk
 /// in three languages.
-const WALK: usize = 254 * 1024;
+const WALK: usize = 256 * 1024;
 /// How the second module's name begins.
 const REST: &str = "hangtrue-rest";
 /// What begins so is no part of the walk: the counter desk, hanging the door, the element for

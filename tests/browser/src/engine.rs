@@ -45,6 +45,8 @@ pub enum Feature {
     ForcedColors,
     /// No script runs.
     NoScript,
+    /// A page's own files are its own in an opaque origin too (`'self'` of its policy).
+    OpaqueSelf,
     /// A page is told what moved in it by itself.
     LayoutShift,
     /// The languages that a person wants can be set.
@@ -86,6 +88,9 @@ impl Engine {
                 Some("its driver cannot turn scripts off")
             }
             (Self::Firefox | Self::WebKit, Feature::LayoutShift) => Some("it measures no shifts"),
+            (Self::WebKit, Feature::OpaqueSelf) => {
+                Some("its policies know no `'self'` in an opaque origin, so no script runs there")
+            }
             (Self::WebKit, Feature::Languages) => Some("its driver sets no languages"),
             (Self::WebKit, Feature::Requests) => Some("its driver tells no requests"),
             (Self::WebKit, Feature::Camera) => Some("its driver lets no page use a camera"),

@@ -19,6 +19,7 @@ mod drafts;
 mod embed;
 mod embed_frame;
 mod embed_host;
+mod faults;
 mod fits;
 mod fitting;
 mod hang;
@@ -75,6 +76,15 @@ fn main() -> ExitCode {
         scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
         scenario!(links::a_hostile_fragment_stays_text),
         scenario!(partial::four_dimensions_without_the_second_module),
+        scenario!(faults::a_trap_is_told_and_the_draft_is_safe),
+        scenario!(faults::where_wasm_may_not_run_the_page_says_so),
+        scenario!(faults::a_module_that_is_not_whole_is_told),
+        scenario!(faults::without_storage_and_worker_the_order_is_made; OpaqueSelf),
+        scenario!(faults::a_full_storage_is_told),
+        scenario!(faults::a_clock_wrong_by_years_dates_nothing),
+        scenario!(faults::an_unknown_language_is_english; Languages),
+        scenario!(faults::without_javascript_the_page_says_so; NoScript),
+        scenario!(faults::a_tab_killed_at_every_step),
         scenario!(offline::all_of_it_works_without_a_network),
         scenario!(offline::a_newer_build_waits_for_a_tap),
         scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),

@@ -16,7 +16,8 @@ use web_sys::{Storage, StorageEvent};
 const DRAFT: &str = "hangtrue-draft-";
 /// The number of the draft that was written last, in any tab.
 const LAST: &str = "hangtrue-last";
-/// The number of the draft that is open in this tab: there as long as the tab is.
+/// The number of the draft that is open in this tab: there as long as the tab is. Empty: the
+/// page had stopped, and the person began anew (`web/fault.js`).
 const HERE: &str = "hangtrue-here";
 /// Where older builds kept their one draft.
 const OLD: &str = "hangtrue-draft";
@@ -59,6 +60,9 @@ impl Browser {
             }
         }
         let here = self.tab().and_then(|tab| read(&tab, HERE));
+        if here.as_deref() == Some("") {
+            return None;
+        }
         let number = |text: String| text.parse().ok();
         let known = |id: &u32| read(&storage, &name(*id)).is_some();
         let id = here
