@@ -189,3 +189,18 @@ fn a_pipe_with_a_name_is_read_like_a_file() {
     assert_eq!((done.code, done.stderr.as_str()), (0, ""));
     assert_eq!(lines(&done.stdout).len(), 3);
 }
+
+#[test]
+fn the_record_of_a_hung_door_is_named_as_such_and_refused() {
+    let record =
+        hangtrue_core::hang::record::Record { serial: "HT-0042".to_owned(), ..Default::default() };
+    let link =
+        hangtrue_link::record::url("https://dealer.example/doors/hang.html", &record).unwrap();
+    let done = run(&["open", &link]);
+    assert_eq!(done.code, run(&["open", &link[..link.len() - 2]]).code, "as other links refused");
+    assert_ne!(done.code, 0);
+    let [refusal] = &lines(&done.stdout)[..] else { panic!("{}", done.stdout) };
+    let text = refusal.to_string();
+    assert!(text.contains("door-record") && text.contains("hang.html"), "{text}");
+    assert!(!text.contains("newer version"), "{text}");
+}

@@ -40,6 +40,8 @@ pub enum LinkError {
         /// The version's letter.
         version: char,
     },
+    /// It arrived whole, and is the record of a hung door: [`crate::record`] reads it.
+    Record,
     /// It arrived whole, but no version of this program writes such contents.
     Contents,
 }
@@ -57,6 +59,7 @@ impl LinkError {
             Self::Grown { .. } => "grown",
             Self::Changed => "changed",
             Self::Newer { .. } => "newer-version",
+            Self::Record => "door-record",
             Self::Contents => "no-order",
         }
     }

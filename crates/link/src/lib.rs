@@ -52,12 +52,14 @@ pub fn encode(order: &Order) -> Result<String, EncodeError> {
 /// The order of `payload`, of any version; all of it or nothing.
 ///
 /// # Errors
-/// When the payload is damaged, or of a version that this program does not know.
+/// When the payload is damaged, the record of a hung door, or of a version that this program
+/// does not know.
 pub fn decode(payload: &str) -> Result<Order, LinkError> {
     let symbols = envelope::symbols(payload)?;
     let (version, contents) = envelope::open(&symbols)?;
     match version {
         v1::VERSION => v1::read(contents).map_err(|_| LinkError::Contents),
+        record::VERSION => Err(LinkError::Record),
         newer => Err(LinkError::Newer { version: alphabet::letter(newer) }),
     }
 }

@@ -11,6 +11,11 @@ pub(crate) const DESK_PAGE: &str = "desk.html";
 /// The file of the page that hangs the door.
 pub(crate) const HANG_PAGE: &str = "hang.html";
 
+/// The address of a record on that page, beside this one.
+pub(crate) fn record(payload: &str) -> String {
+    [HANG_PAGE, "#", payload].concat()
+}
+
 /// A screen, and on the screen of one more reading, which one: so that Back and a
 /// reload come to that reading again.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

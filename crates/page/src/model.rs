@@ -34,6 +34,8 @@ pub struct Environment {
 pub enum Unopened {
     /// A link that is damaged.
     Link(LinkError),
+    /// The record of a hung door, by its payload: another page opens it.
+    Record(String),
     /// A file without a link in it. Other files are opened at the counter desk: what reads
     /// them weighs some 20 KB gzip.
     File,

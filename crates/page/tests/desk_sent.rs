@@ -206,3 +206,22 @@ fn the_sheet_is_the_opened_orders_and_the_button_prints_it() {
     assert!(!paper(&model).contains("90 1/2 in") && paper(&model).contains("92 3/16 in"));
     assert_eq!(view(&model).matches("class=\"paper\"").count(), 1);
 }
+
+#[test]
+fn the_record_of_a_hung_door_is_pointed_to_the_page_that_reads_it() {
+    let record = hangtrue_page::core::hang::record::Record {
+        order: sent(SOUND),
+        serial: "HT-0042".into(),
+        ..Default::default()
+    };
+    let payload = hangtrue_page::link::record::encode(&record).unwrap();
+    let mut model = model();
+    let message = format!("The sticker says https://dealer.example/door/hang.html#{payload}, ok?");
+    type_in(&mut model, "paste", &message);
+    press(&mut model, "open");
+    assert_eq!(model.trouble, Some(Trouble::Record(payload.clone())));
+    assert!(model.sent.is_empty());
+    let shown = view(&model);
+    assert!(shown.contains("record of a hung door"), "{shown}");
+    assert!(shown.contains(&format!("href=\"hang.html#{payload}\"")), "{shown}");
+}

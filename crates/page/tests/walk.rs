@@ -1,6 +1,7 @@
 //! The whole walk, without a browser.
 
 use hangtrue_page::core::check::Verdict;
+use hangtrue_page::core::say::Language;
 use hangtrue_page::core::{Dimension, Length, Spot};
 use hangtrue_page::{Effect, Environment, Event, Model, Step, update, view};
 
@@ -204,4 +205,26 @@ fn a_damaged_link_says_so_and_leaves_the_draft_alone() {
     assert!(matches!(model.opened, Some(Err(_))));
     assert!(view(&model).contains("This link cannot be opened"));
     assert_eq!(model.order, before);
+}
+
+#[test]
+fn the_record_of_a_hung_door_is_opened_on_its_own_page_and_the_draft_stays() {
+    use hangtrue_page::core::hang::record::Record;
+    let record = Record { serial: "HT-0042".into(), ..Record::default() };
+    let payload = hangtrue_link::record::encode(&record).unwrap();
+    for (language, said) in [
+        (Language::English, "record of a hung door"),
+        (Language::Spanish, "registro de una puerta ya colgada"),
+        (Language::French, "fiche d’une porte déjà posée"),
+    ] {
+        let mut model = model();
+        model.environment.language = language;
+        to_the_check(&mut model);
+        let before = model.order.clone();
+        update(&mut model, Event::Navigate(payload.clone()));
+        let shown = view(&model);
+        assert!(shown.contains(said), "{shown}");
+        assert!(shown.contains(&format!("href=\"hang.html#{payload}\"")), "{shown}");
+        assert_eq!(model.order, before);
+    }
 }

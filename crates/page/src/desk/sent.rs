@@ -67,6 +67,8 @@ impl Sent {
 pub enum Trouble {
     /// A link that is damaged.
     Link(LinkError),
+    /// The record of a hung door, by its payload: another page opens it.
+    Record(String),
     /// Thirty characters that cannot be right.
     Thirty(SmallError),
     /// A file in JSON that is not as it should be.
@@ -101,6 +103,7 @@ pub(super) fn open(text: &str) -> Result<Sent, Trouble> {
     }
     let link = match whole(bare) {
         Ok(sent) => return Ok(sent),
+        Err(LinkError::Record) => return Err(Trouble::Record(find(bare).unwrap_or_default())),
         Err(error) => error,
     };
     match read_small(bare) {

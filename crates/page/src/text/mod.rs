@@ -349,6 +349,10 @@ pub struct Opened {
     pub readings: &'static str,
     /// Heading over a link that could not be read.
     pub damaged: &'static str,
+    /// Heading over the record of a hung door.
+    pub record: &'static str,
+    /// To the page that opens it.
+    pub to_record: &'static str,
     /// Heading over a file that could not be read.
     pub damaged_file: &'static str,
     /// It is no order: a picture, a file of another program, one that was changed.

@@ -190,7 +190,10 @@ pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
     let payload = hangtrue_link::find(text);
     let kept = payload.as_ref().map_or_else(|_| text.to_owned(), Clone::clone);
     let order = payload.and_then(|payload| hangtrue_link::decode(&payload));
-    let opened = order.map_err(Unopened::Link);
+    let opened = order.map_err(|error| match error {
+        LinkError::Record => Unopened::Record(kept.clone()),
+        error => Unopened::Link(error),
+    });
     model.opened = Some(opened);
     show(model, Step::Opened);
     // The address is cleared, so that nobody shares it by accident; the history

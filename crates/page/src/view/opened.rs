@@ -1,13 +1,14 @@
 //! An order that somebody sent.
 
 use super::{Scene, check, dealer, frame, judge, order, parts, picture, print};
-use crate::address::DESK_PAGE;
+use crate::address::{self, DESK_PAGE};
 use crate::event::Action;
 use crate::model::{Model, Unopened};
 use crate::step::Step;
 use crate::text::{Later, Opened};
 use hangtrue_core::Dimension;
 use hangtrue_core::order::Order;
+use hangtrue_link::LinkError;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -20,6 +21,10 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     let advice = hangtrue_link::say::link(language, *error);
                     (scene.later().opened.damaged, [&advice.what, " ", advice.ask].concat())
                 }
+                Unopened::Record(_) => {
+                    let advice = hangtrue_link::say::link(language, LinkError::Record);
+                    (scene.later().opened.record, advice.what)
+                }
                 Unopened::File => {
                     (scene.later().opened.damaged_file, scene.later().opened.no_order.to_owned())
                 }
@@ -27,6 +32,9 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             html! {
                 (parts::heading(heading))
                 p.lede { (told) }
+                @if let Unopened::Record(payload) = why {
+                    p { a.button href=(address::record(payload)) { (scene.later().opened.to_record) } }
+                }
                 @if *why == Unopened::File { p { a href=(DESK_PAGE) { (scene.text().start.desk) } } }
                 p { (parts::to(Step::Start, scene.text().start.heading)) }
             }

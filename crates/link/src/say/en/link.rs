@@ -45,6 +45,12 @@ pub(crate) fn read(error: LinkError) -> Advice {
                 ask: "Reload this page to get the newest version, then open the link again.",
             };
         }
+        LinkError::Record => {
+            return Advice {
+                what: "This is the record of a hung door, and no order.".to_owned(),
+                ask: "Open it on the page that hangs the door: hang.html, beside this one.",
+            };
+        }
         LinkError::Contents => {
             "The link arrived whole, but what is in it is no order of this page.".to_owned()
         }

@@ -46,6 +46,12 @@ pub(crate) fn read(error: LinkError) -> Advice {
                       enlace otra vez.",
             };
         }
+        LinkError::Record => {
+            return Advice {
+                what: "Este es el registro de una puerta ya colgada, no un pedido.".to_owned(),
+                ask: "Ábralo en la página para colgar la puerta: hang.html, junto a esta.",
+            };
+        }
         LinkError::Contents => {
             "El enlace llegó completo, pero lo que trae no es un pedido de esta página.".to_owned()
         }

@@ -47,6 +47,12 @@ pub(crate) fn read(error: LinkError) -> Advice {
                       lien de nouveau.",
             };
         }
+        LinkError::Record => {
+            return Advice {
+                what: "C’est la fiche d’une porte déjà posée, et non une commande.".to_owned(),
+                ask: "Ouvrez-la dans la page de pose de la porte\u{a0}: hang.html, à côté de celle-ci.",
+            };
+        }
         LinkError::Contents => {
             "Le lien est arrivé entier, mais ce qu’il contient n’est pas une commande de cette page."
                 .to_owned()

@@ -1,6 +1,7 @@
 //! Orders that were sent: opened, compared with what is said, compared with each other.
 
 use super::Scene;
+use crate::address;
 use crate::desk::event::{Action, Camera};
 use crate::desk::model::Model;
 use crate::desk::sent::{Sent, Trouble};
@@ -66,6 +67,13 @@ fn open(scene: Scene<'_>) -> Markup {
             div #paste-trouble role="status" {
                 @if let Some(trouble) = &model.trouble {
                     p.summary.stop { (told(scene.model, trouble)) }
+                    @if let Trouble::Record(payload) = trouble {
+                        p {
+                            a.button href=(address::record(payload)) {
+                                (scene.later().opened.to_record)
+                            }
+                        }
+                    }
                 }
             }
         }
@@ -101,6 +109,9 @@ pub(super) fn told(model: &Model, trouble: &Trouble) -> String {
         Trouble::Link(error) => {
             let advice = hangtrue_link::say::link(language, *error);
             [&advice.what, " ", advice.ask].concat()
+        }
+        Trouble::Record(_) => {
+            hangtrue_link::say::link(language, hangtrue_link::LinkError::Record).what
         }
         Trouble::Thirty(error) => hangtrue_link::say::small(language, error),
         Trouble::File(error) => hangtrue_link::say::whole_file(language, error),
