@@ -51,3 +51,33 @@ pub(crate) async fn a_hostile_fragment_stays_text(browser: &mut Browser) -> Resu
     }
     Ok(())
 }
+
+/// A sticker's link that came to the walk or to the desk leads to the page that reads it.
+pub(crate) async fn a_doors_record_leads_to_its_own_page(browser: &mut Browser) -> Result<()> {
+    let record = hangtrue_core::hang::record::Record {
+        order: crate::orders::typical(),
+        serial: "HT-0042".to_owned(),
+        ..Default::default()
+    };
+    let payload = hangtrue_link::record::encode(&record).ok().context("a payload")?;
+    let lead = format!("a.button[href='hang.html#{payload}']");
+
+    browser.open(Screen::PHONE, &format!("/#{payload}")).await?;
+    at(browser, "opened").await?;
+    let told = browser.text("main").await?;
+    ensure!(told.contains("record of a hung door"), "{told}");
+    browser.shoot("link-record").await?;
+    browser.tap(&lead).await?;
+    browser.find("#app[data-ready] main.hang-care").await?;
+
+    browser.open(Screen::PHONE, "/desk.html").await?;
+    crate::desk_sent::paste(browser, &payload).await?;
+    browser.tap(".open button[type=submit]").await?;
+    browser.find(&lead).await?;
+    browser.shoot("desk-record").await?;
+    browser.tap(&lead).await?;
+    browser.find("#app[data-ready] main.hang-care").await?;
+    let told = browser.text("main").await?;
+    ensure!(told.contains("HT-0042"), "{told}");
+    Ok(())
+}

@@ -75,6 +75,7 @@ fn main() -> ExitCode {
         scenario!(history::a_change_comes_back_to_the_check),
         scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
         scenario!(links::a_hostile_fragment_stays_text),
+        scenario!(links::a_doors_record_leads_to_its_own_page),
         scenario!(partial::four_dimensions_without_the_second_module),
         scenario!(faults::a_trap_is_told_and_the_draft_is_safe),
         scenario!(faults::where_wasm_may_not_run_the_page_says_so),
