@@ -173,7 +173,7 @@ pub(super) static LATER: Later = Later {
         readings: "What was read",
         damaged: "This link cannot be opened",
         record: "A door's record",
-        to_record: "Open the record there",
+        to_record: "Open the record",
         damaged_file: "This file cannot be opened",
         no_order: "There is no order's link in it. The counter desk opens other files too: orders \
                    saved there, pictures of a code, tables.",

@@ -180,7 +180,7 @@ pub(super) static LATER: Later = Later {
         readings: "Lo que se midió",
         damaged: "Este enlace no se puede abrir",
         record: "El registro de una puerta",
-        to_record: "Abrir el registro allí",
+        to_record: "Abrir el registro",
         damaged_file: "Este archivo no se puede abrir",
         no_order: "No lleva el enlace de ningún pedido. El mostrador abre también otros archivos: \
                    pedidos guardados allí, fotos de un código, tablas.",

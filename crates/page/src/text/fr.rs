@@ -182,7 +182,7 @@ pub(super) static LATER: Later = Later {
         readings: "Ce qui a été mesuré",
         damaged: "Ce lien ne peut pas être ouvert",
         record: "La fiche d’une porte",
-        to_record: "Ouvrir la fiche là-bas",
+        to_record: "Ouvrir la fiche",
         damaged_file: "Ce fichier ne peut pas être ouvert",
         no_order: "Il ne contient aucun lien de commande. Le comptoir ouvre aussi d’autres \
                    fichiers : commandes enregistrées là-bas, photos d’un code, tableaux.",
