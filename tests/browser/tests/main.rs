@@ -25,6 +25,7 @@ mod fitting;
 mod hang;
 mod harness;
 mod history;
+mod injection;
 mod languages;
 mod links;
 mod offline;
@@ -74,6 +75,10 @@ fn main() -> ExitCode {
         scenario!(history::a_reload_brings_back_the_same_screen_and_text),
         scenario!(history::a_change_comes_back_to_the_check),
         scenario!(links::a_damaged_link_says_so_and_the_draft_stays),
+        scenario!(injection::in_a_link_and_a_draft),
+        scenario!(injection::at_the_desk),
+        scenario!(injection::in_a_profile),
+        scenario!(injection::where_the_door_is_hung),
         scenario!(links::a_hostile_fragment_stays_text),
         scenario!(links::a_doors_record_leads_to_its_own_page),
         scenario!(partial::four_dimensions_without_the_second_module),

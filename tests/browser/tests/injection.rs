@@ -1,0 +1,206 @@
+//! Texts from strangers that try to be more than text: in links, files, tables, profiles and
+//! drafts. Nothing of them runs, and every character is shown. That the policy had to refuse
+//! nothing is what holds at the end of every scenario: the console is empty.
+
+use anyhow::{Result, ensure};
+use hangtrue_browser::{Browser, Screen, root};
+use hangtrue_core::Spot;
+use hangtrue_core::order::Order;
+use serde_json::json;
+
+use crate::desk::open as open_desk;
+use crate::desk_many::drop_file;
+use crate::desk_sent::paste;
+use crate::embed::demo;
+use crate::orders::{open, typical};
+use crate::walk::at;
+
+/// What is tried: `ran` is the canary.
+const HOSTILE: [&str; 42] = [
+    "<script>ran=1</script>",
+    "</script><script>ran=1</script>",
+    "<ScRiPt src=data:text/javascript,ran=1></sCrIpT>",
+    "<img src=x onerror=ran=1>",
+    "<img/src='x'/onerror='ran=1'//",
+    "\"><img src=x onerror=ran=1>",
+    "'><img src=x onerror=ran=1>",
+    "\" autofocus onfocus=ran=1 x=\"",
+    "' onmouseover='ran=1",
+    "<body onload=ran=1>",
+    "<details open ontoggle=ran=1>",
+    "<input autofocus onfocus=ran=1>",
+    "<iframe src=javascript:parent.ran=1></iframe>",
+    "<iframe srcdoc='<script>parent.ran=1</script>'>",
+    "<object data=javascript:ran=1>",
+    "<embed src=javascript:ran=1>",
+    "<a href=javascript:ran=1>go</a>",
+    "javascript:ran=1",
+    "JaVaScRiPt:ran=1//",
+    "data:text/html,<script>ran=1</script>",
+    "<svg onload=ran=1>",
+    "<svg><script>ran=1</script></svg>",
+    "<svg><animate onbegin=ran=1 attributeName=x>",
+    "<svg><foreignObject><img src=x onerror=ran=1></foreignObject></svg>",
+    "<math><mtext><img src=x onerror=ran=1></mtext></math>",
+    "<math href=javascript:ran=1>x</math>",
+    "<template><script>ran=1</script></template>",
+    "</template></title></textarea></style><img src=x onerror=ran=1>",
+    "<style>*{background:url(javascript:ran=1)}</style>",
+    "<link rel=stylesheet href=data:,*{display:none}>",
+    "<base href=//elsewhere.example/>",
+    "<meta http-equiv=refresh content=0;url=javascript:ran=1>",
+    "<form action=javascript:ran=1><button>go</button></form>",
+    "&lt;script&gt;ran=1&lt;/script&gt; &#60;img&#62; &amp;amp;",
+    "<!-- --!><img src=x onerror=ran=1> <![CDATA[ <?php",
+    "<p title=\"unclosed",
+    "{{constructor('ran=1')()}} ${ran=1} <%= ran=1 %>",
+    "=cmd|'/c calc'!A1",
+    "@SUM(1+1)*cmd",
+    "\u{202e}gnp.exe\u{202c} \u{2066}a\u{2069}",
+    "zero\u{200b}width\u{200d}join\u{feff}er",
+    "__proto__.constructor",
+];
+
+/// Every text that is lacking on the screen, what has run, and what could.
+const LOOK: &str = "
+    const values = [...document.querySelectorAll('input, textarea')].map(one => one.value);
+    const shown = [document.body.textContent, ...values].join('\\n').replace(/\\u2068|\\u2069/g, '');
+    const plain = text => text.replace(/\\u2068|\\u2069/g, '');
+    const lacking = arguments[0].filter(text => !shown.includes(plain(text)));
+    const app = [...document.querySelectorAll('#app *')];
+    const armed = app.filter(one =>
+        ['script', 'iframe', 'object', 'embed', 'img', 'style', 'base', 'meta', 'link', 'math', 'animate', 'foreignObject', 'template']
+            .includes(one.localName)
+        || [...one.attributes].some(({ name }) => name.startsWith('on'))
+        || one.localName === 'a' && !/^(https?|mailto|sms|tel|blob):/.test(one.href));
+    return [window.ran ?? null, armed.map(one => one.outerHTML.slice(0, 200)), lacking]";
+
+/// Nothing runs, and all of `texts` is on the screen.
+async fn holds(browser: &Browser, place: &str, texts: &[&str]) -> Result<()> {
+    let found = browser.run(LOOK, vec![json!(texts)]).await?;
+    ensure!(found == json!([null, [], []]), "{place}: ran, armed, lacking: {found}");
+    Ok(())
+}
+
+/// An order with hostile texts in all its places.
+fn order(texts: &[&str]) -> Order {
+    let mut order = typical();
+    let mut texts = texts.iter().copied();
+    let mut next = || texts.next().unwrap_or("end").to_owned();
+    order.vehicle = next();
+    order.contact = next();
+    order.survey.add(Spot::WidthHigh, &next());
+    order.survey.add(Spot::BowSecond, &next());
+    order.note = texts.collect::<Vec<_>>().join(" | ");
+    order
+}
+
+/// By a link, opened; taken over as the draft, on every screen and on paper; and come back to.
+pub(crate) async fn in_a_link_and_a_draft(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/").await?;
+    browser.find("#app[data-ready]").await?;
+    for (turn, texts) in HOSTILE.chunks(7).enumerate() {
+        open(browser, &order(texts)).await?;
+        holds(browser, "opened", texts).await?;
+        let paper = browser.value("document.querySelector('.paper').textContent").await?;
+        let paper = paper.as_str().unwrap_or_default();
+        // What was typed for a reading is on the screen; on paper stand the readings.
+        let printed = texts.iter().enumerate().filter(|(at, _)| !matches!(at, 2 | 3));
+        for (_, text) in printed {
+            ensure!(paper.contains(text), "not on paper: {text}");
+        }
+        if turn > 0 {
+            continue;
+        }
+        browser.shoot("hostile-opened").await?;
+        browser.tap("form [type=submit]").await?;
+        at(browser, "check").await?;
+        for step in ["start", "frame", "width", "height", "header", "bow", "check", "send", "voice"]
+        {
+            browser.run(&format!("location.hash = '#/{step}'"), Vec::new()).await?;
+            at(browser, step).await?;
+            holds(browser, step, &[]).await?;
+        }
+        browser.in_a_new_tab().await?;
+        browser.goto("/").await?;
+        browser.find("#app[data-ready]").await?;
+        browser.goto("/#/drafts").await?;
+        at(browser, "drafts").await?;
+        holds(browser, "drafts", &texts[..1]).await?;
+    }
+    Ok(())
+}
+
+/// At the desk: a link pasted, files dropped, a table of many.
+pub(crate) async fn at_the_desk(browser: &mut Browser) -> Result<()> {
+    open_desk(browser).await?;
+    for texts in HOSTILE.chunks(14) {
+        let order = order(texts);
+        paste(browser, &crate::desk_files::link(&order)?).await?;
+        browser.find("#sent-0").await?;
+        holds(browser, "pasted", texts).await?;
+        browser.tap("[data-act='close:0']").await?;
+        browser.until("!document.querySelector('.order')").await?;
+        drop_file(browser, "order.json", &crate::desk_files::json_file(&order)).await?;
+        browser.find("#sent-0").await?;
+        holds(browser, "dropped", texts).await?;
+        browser.tap("[data-act='close:0']").await?;
+        browser.until("!document.querySelector('.order')").await?;
+    }
+    let mut table = String::from("id,truck,width,height,header,bow\r\n");
+    for text in HOSTILE {
+        let cell = text.replace('"', "\"\"");
+        table += &format!("\"{cell}\",\"{cell}\",\"{cell}\",101 1/2,9 1/2,1 1/4\r\n");
+    }
+    browser.tap("[data-act=many]").await?;
+    drop_file(browser, "<img src=x onerror=ran=1>.csv", &table).await?;
+    browser.find("#list-check").await?;
+    holds(browser, "columns", &[]).await?;
+    browser.tap("#list-check").await?;
+    browser
+        .until("document.querySelector('table.found') && !document.querySelector('[aria-busy]')")
+        .await?;
+    browser.shoot("hostile-many").await?;
+    holds(browser, "many", &HOSTILE).await
+}
+
+/// A dealer's file: its name, doors, questions and texts.
+pub(crate) async fn in_a_profile(browser: &mut Browser) -> Result<()> {
+    let prairie = std::fs::read_to_string(root().join("demo/profiles/prairie.json"))?;
+    // Without the last six: a file that holds all of those is not taken as rules.
+    for texts in HOSTILE[..36].chunks(6) {
+        let text = |at: usize| *texts.get(at).unwrap_or(&"end");
+        let mut profile: serde_json::Value = serde_json::from_str(&prairie)?;
+        profile["name"] = json!(text(0));
+        profile["doors"][0]["name"] = json!(text(1));
+        profile["doors"][0]["note"] = json!(text(2));
+        profile["questions"][1]["ask"] = json!(text(3));
+        profile["questions"][1]["hint"] = json!(text(4));
+        profile["texts"]["start"] = json!(text(5));
+        browser.serve(demo()?.text("/hostile.json", &profile.to_string())).await?;
+        browser.open(Screen::PHONE, "/dealer.html?profile=/hostile.json").await?;
+        browser.find("#app[data-ready]").await?;
+        browser.until("document.querySelector('#rules')").await?;
+        holds(browser, "start by a profile", &[text(0), text(5)]).await?;
+        browser.tap("button[type=submit]").await?;
+        browser.find("main.step-frame .doors").await?;
+        holds(browser, "frame by a profile", &[text(1), text(2)]).await?;
+        browser.goto("/dealer.html?profile=/hostile.json#/questions").await?;
+        at(browser, "questions").await?;
+        holds(browser, "questions by a profile", &[text(3), text(4)]).await?;
+    }
+    Ok(())
+}
+
+/// The hanging page, by an order's link.
+pub(crate) async fn where_the_door_is_hung(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/hang.html").await?;
+    browser.find("#app[data-ready]").await?;
+    for (turn, texts) in HOSTILE.chunks(10).enumerate() {
+        let payload = hangtrue_link::encode(&order(texts)).map_err(|e| anyhow::anyhow!("{e:?}"))?;
+        browser.goto(&format!("/hang.html?{turn}#{payload}")).await?;
+        browser.find("#app[data-ready] main.hang-order").await?;
+        holds(browser, "hung", &texts[..1]).await?;
+    }
+    Ok(())
+}
