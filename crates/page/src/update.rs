@@ -136,12 +136,15 @@ fn type_in(model: &mut Model, field: Field, text: &str) -> Vec<Effect> {
     strike_replaced(model, field);
     model.active = Some(field);
     model.copied = None;
-    let report = model.report();
-    let still: Vec<_> = report.findings.iter().map(confirmation).collect();
-    model
-        .order
-        .confirmed
-        .retain(|confirmed| confirmed.spot != Some(field.spot) && still.contains(confirmed));
+    // The whole check a second time, at every key, only where something has been confirmed.
+    if !model.order.confirmed.is_empty() {
+        let report = model.report();
+        let still: Vec<_> = report.findings.iter().map(confirmation).collect();
+        model
+            .order
+            .confirmed
+            .retain(|confirmed| confirmed.spot != Some(field.spot) && still.contains(confirmed));
+    }
     keep(model).into_iter().chain([Effect::Settle]).collect()
 }
 
