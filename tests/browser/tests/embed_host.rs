@@ -288,3 +288,64 @@ pub(crate) async fn the_hanging_page_goes_by_a_profile(browser: &mut Browser) ->
         .await?;
     Ok(())
 }
+
+/// What the README promises to a page that has a look of its own: each part and each property
+/// reaches what it names.
+pub(crate) async fn the_promised_parts_and_properties(browser: &mut Browser) -> Result<()> {
+    let parts = ["survey", "heading", "button", "primary", "field"];
+    let rules: String = parts
+        .iter()
+        .map(|part| format!("hangtrue-survey::part({part}) {{ letter-spacing: 7px }}"))
+        .collect();
+    let body = format!(
+        "<style>{rules} hangtrue-survey {{ --hangtrue-accent: rgb(1, 2, 3); --hangtrue-ink: rgb(4, 5, 6);
+            --hangtrue-paper: rgb(250, 251, 252); --hangtrue-on-accent: rgb(253, 254, 255);
+            --hangtrue-radius: 11px; --hangtrue-font: monospace }}</style>\
+         <hangtrue-survey theme=light></hangtrue-survey>"
+    );
+    browser.serve(page(&body)?).await?;
+    browser.open(Screen::DESK, "/host/").await?;
+    at(browser, "hangtrue-survey", "start").await?;
+    press(browser, "hangtrue-survey", "button[type=submit]", Key::Enter).await?;
+    at(browser, "hangtrue-survey", "frame").await?;
+    press(browser, "hangtrue-survey", "input[name=prepared][value=yes]", Key::Space).await?;
+    press(browser, "hangtrue-survey", "button[type=submit]", Key::Enter).await?;
+    at(browser, "hangtrue-survey", "width").await?;
+    for part in parts {
+        let spaced = format!(
+            "(all => all.length > 0 && all.every((one) => getComputedStyle(one).letterSpacing === '7px'))\
+             ([...s.querySelectorAll('[part~={part}]')])"
+        );
+        ensure!(browser.value(&inside(&spaced)).await? == true, "::part({part})");
+    }
+    let look = "(app => { const primary = getComputedStyle(s.querySelector('[part~=primary]'));
+        const style = getComputedStyle(app);
+        return [style.backgroundColor, style.color, style.fontFamily, primary.borderTopLeftRadius] })
+        (s.querySelector('#app'))";
+    let seen = browser.value(&inside(look)).await?;
+    let meant = serde_json::json!(["rgb(250, 251, 252)", "rgb(4, 5, 6)", "monospace", "11px"]);
+    ensure!(seen == meant, "{seen}");
+    // The reading's field has the accent, or a part of the drawing has.
+    let accent = "[...s.querySelectorAll('*')].some((one) => { const style = getComputedStyle(one);
+        return [style.backgroundColor, style.borderTopColor, style.fill, style.stroke]
+            .includes('rgb(1, 2, 3)') })";
+    ensure!(browser.value(&inside(accent)).await? == true, "--hangtrue-accent");
+    browser.shoot("embed-own-look").await
+}
+
+/// A file that is larger than a profile may be is refused with both sizes, and the built-in rules
+/// hold.
+pub(crate) async fn too_large_a_profile_is_refused(browser: &mut Browser) -> Result<()> {
+    let long = "x".repeat(256 * 1024);
+    let profile = format!(r#"{{"format":"hangtrue-profile/1","name":"{long}","revision":1}}"#);
+    let body = "<script>document.addEventListener('hangtrue-error', (e) => (window.fault ??= []).push(e.detail))</script>\
+        <hangtrue-survey profile=/host/large.json></hangtrue-survey>";
+    browser.serve(page(body)?.text("/host/large.json", &profile)).await?;
+    browser.open(Screen::PHONE, "/host/").await?;
+    at(browser, "hangtrue-survey", "start").await?;
+    let fault = browser.until("window.fault").await?;
+    ensure!(fault[0]["code"] == "profile", "{fault}");
+    ensure!(fault[0]["message"].as_str().is_some_and(|text| text.contains("256")), "{fault}");
+    press(browser, "hangtrue-survey", "button[type=submit]", Key::Enter).await?;
+    at(browser, "hangtrue-survey", "frame").await
+}

@@ -141,6 +141,8 @@ fn main() -> ExitCode {
         scenario!(embed_host::what_is_not_what_it_was_does_not_run),
         scenario!(embed_host::without_javascript; NoScript),
         scenario!(embed_host::in_a_frame),
+        scenario!(embed_host::the_promised_parts_and_properties),
+        scenario!(embed_host::too_large_a_profile_is_refused),
         scenario!(embed_frame::the_frame_grows_and_shrinks_with_the_walk),
         scenario!(embed_frame::nobody_else_is_heard),
         scenario!(hang::from_the_walk_to_the_record),
