@@ -81,11 +81,19 @@ const onFault = ({ error, reason = error }) => {
 addEventListener("error", onFault);
 addEventListener("unhandledrejection", onFault);
 
+/** Whoever leaves the page ends its loading: that is no fault, and nobody is there to be told. */
+let isLeaving = false;
+addEventListener("beforeunload", () => (isLeaving = true));
+
 /** What a module's start gives; where it does not start that is said, and nothing follows. */
 const begun = (start) =>
   start.catch((error) => {
-    console.error(error);
-    fault(error);
+    const tell = () => {
+      if (isLeaving) return;
+      console.error(error);
+      fault(error);
+    };
+    setTimeout(tell, 500);
     return new Promise(() => {});
   });
 

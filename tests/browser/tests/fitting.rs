@@ -69,6 +69,8 @@ async fn as_wished(browser: &Browser, name: &str) -> Result<()> {
     browser.set_media(Media { still: true, ..media }).await?;
     let moves = browser.run(MOVES, Vec::new()).await?;
     ensure!(moves == json!([]), "{name} moves: {moves}");
+    // Still here too: a colour on its way from light to dark is measured as neither.
+    let media = Media { still: true, ..media };
     let mut wishes = vec![
         ("more contrast, dark", Media { contrast: true, dark: true, ..media }),
         ("more contrast", Media { contrast: true, ..media }),

@@ -71,6 +71,7 @@ pub(crate) async fn a_doors_record_leads_to_its_own_page(browser: &mut Browser) 
     browser.find("#app[data-ready] main.hang-care").await?;
 
     browser.open(Screen::PHONE, "/desk.html").await?;
+    browser.find("#app[data-ready]").await?;
     crate::desk_sent::paste(browser, &payload).await?;
     browser.tap(".open button[type=submit]").await?;
     browser.find(&lead).await?;

@@ -48,7 +48,8 @@ async fn is_told(browser: &Browser, name: &str) -> Result<()> {
             // HTML gives a chooser of files no role; the engines tell it as what it is pressed for.
             Some("in") if markup.contains("type=\"file\"") => &["button"],
             Some("in") => &["textbox", "radio", "checkbox", "spinbutton", "slider"],
-            Some("se") => &["combobox", "listbox"],
+            // WebKit tells a list that folds out as the button it is pressed by.
+            Some("se") => &["combobox", "listbox", "button"],
             Some("te") => &["textbox"],
             Some("bu") => &["button"],
             _ => &["link"],
