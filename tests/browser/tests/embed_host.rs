@@ -345,7 +345,7 @@ pub(crate) async fn too_large_a_profile_is_refused(browser: &mut Browser) -> Res
     at(browser, "hangtrue-survey", "start").await?;
     let fault = browser.until("window.fault").await?;
     ensure!(fault[0]["code"] == "profile", "{fault}");
-    ensure!(fault[0]["message"].as_str().is_some_and(|text| text.contains("256")), "{fault}");
+    ensure!(fault[0]["message"].as_str().is_some_and(|text| text.contains("262144")), "{fault}");
     press(browser, "hangtrue-survey", "button[type=submit]", Key::Enter).await?;
     at(browser, "hangtrue-survey", "frame").await
 }
