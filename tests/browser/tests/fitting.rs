@@ -63,6 +63,11 @@ const MOVES: &str = "
     }
     return moves;";
 
+/// A script body that waits until the page has been drawn as it now is to look.
+const DRAWN: &str = "return new Promise((done) => {
+    requestAnimationFrame(() => requestAnimationFrame(() => done(true)));
+});";
+
 async fn as_wished(browser: &Browser, name: &str) -> Result<()> {
     let as_it_was = browser.media();
     let media = Media::default();
@@ -80,6 +85,7 @@ async fn as_wished(browser: &Browser, name: &str) -> Result<()> {
     }
     for (wish, media) in wishes {
         browser.set_media(media).await?;
+        browser.run(DRAWN, Vec::new()).await?;
         let name = format!("{name}, {wish}");
         loses_nothing(browser, &name).await?;
         can_be_read(browser, &name, 5).await?;
