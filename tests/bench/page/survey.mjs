@@ -16,14 +16,7 @@ export const READINGS = {
   'loop.sill_to_bow': '109 3/4',
 };
 
-export const LIMITS = {
-  width: [914.4, 2600],
-  height: [914.4, 3098.8],
-  header: [177.8, 1219.2],
-  bow: [19.05, 50.8],
-  diagonal: [914.4, 4600],
-  loop: [914.4, 3800],
-};
+export { LIMITS } from '../archive/limits.mjs';
 
 export const SPREAD = 38.1;
 

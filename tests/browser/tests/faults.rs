@@ -5,7 +5,7 @@ use anyhow::{Context as _, Result, ensure};
 use hangtrue_browser::{Browser, Screen, Site, root};
 use serde_json::json;
 
-use crate::walk::{READINGS, at, leave_out_the_rest, link, to_the_check};
+use crate::walk::{READINGS, at, leave_out_the_rest, link, read_the_four, to_the_check};
 
 /// The pages that a module draws.
 const PAGES: [&str; 5] = ["/", "/desk.html", "/hang.html", "/dealer.html", "/builder.html"];
@@ -166,13 +166,7 @@ pub(crate) async fn without_storage_and_worker_the_order_is_made(
     browser.shoot("fault-storage-denied").await?;
     browser.tap(".notice [data-act=noted]").await?;
     browser.tap("button[type=submit]").await?;
-    for (field, text) in READINGS {
-        let step = field.split('.').next().unwrap_or_default();
-        at(browser, step).await?;
-        browser.tap(&format!("[id='{field}']")).await?;
-        browser.type_keys(text).await?;
-        browser.tap("button[type=submit]").await?;
-    }
+    read_the_four(browser).await?;
     leave_out_the_rest(browser).await?;
     browser.tap("button[type=submit]").await?;
     link(browser).await?;

@@ -52,10 +52,7 @@ pub(crate) async fn all_of_it_works_without_a_network(browser: &mut Browser) -> 
     is_kept(browser).await?;
     browser.server.stop();
     reload(browser).await?;
-    browser.tap("button[type=submit]").await?;
-    at(browser, "frame").await?;
-    browser.tap("input[name=prepared][value=yes]").await?;
-    browser.tap("button[type=submit]").await?;
+    crate::walk::past_the_frame(browser).await?;
     for (field, text) in crate::walk::READINGS {
         let step = field.split('.').next().unwrap_or_default();
         at(browser, step).await?;

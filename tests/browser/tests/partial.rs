@@ -3,7 +3,7 @@
 use anyhow::{Context as _, Result, ensure};
 use hangtrue_browser::{Browser, Screen, Site, root};
 
-use crate::walk::{READINGS, at, leave_out_the_rest};
+use crate::walk::{READINGS, at, leave_out_the_rest, past_the_frame};
 
 /// The address of the second module.
 fn rest() -> Result<String> {
@@ -25,10 +25,7 @@ pub(crate) async fn four_dimensions_without_the_second_module(browser: &mut Brow
     browser.server.replace(without)?;
     browser.open(Screen::PHONE, "/").await?;
     browser.find("#app[data-ready]").await?;
-    browser.tap("button[type=submit]").await?;
-    at(browser, "frame").await?;
-    browser.tap("input[name=prepared][value=yes]").await?;
-    browser.tap("button[type=submit]").await?;
+    past_the_frame(browser).await?;
     for (field, text) in READINGS {
         let step = field.split('.').next().unwrap_or_default();
         at(browser, step).await?;

@@ -22,10 +22,22 @@ pub(crate) async fn at(browser: &Browser, step: &str) -> Result<()> {
 pub(crate) async fn to_the_check(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/").await?;
     browser.find("#app[data-ready]").await?;
+    past_the_frame(browser).await?;
+    read_the_four(browser).await?;
+    leave_out_the_rest(browser).await
+}
+
+/// From the first screen to the width: the frame is as it will stay.
+pub(crate) async fn past_the_frame(browser: &Browser) -> Result<()> {
     browser.tap("button[type=submit]").await?;
     at(browser, "frame").await?;
     browser.tap("input[name=prepared][value=yes]").await?;
     browser.tap("button[type=submit]").await?;
+    Ok(())
+}
+
+/// From the width to what comes after the four dimensions.
+pub(crate) async fn read_the_four(browser: &Browser) -> Result<()> {
     for (field, text) in READINGS {
         let step = field.split('.').next().unwrap_or_default();
         at(browser, step).await?;
@@ -33,7 +45,7 @@ pub(crate) async fn to_the_check(browser: &mut Browser) -> Result<()> {
         browser.type_keys(text).await?;
         browser.tap("button[type=submit]").await?;
     }
-    leave_out_the_rest(browser).await
+    Ok(())
 }
 
 /// Leaves out every further reading that is offered, up to the check.
