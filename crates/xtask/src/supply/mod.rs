@@ -86,7 +86,7 @@ mod tests {
 
     #[test]
     fn a_tree_is_read_with_what_only_compiles() {
-        let tree = "0|ours v0.1.0 (/home/it)|MIT|\n1|a v1.0.0|MIT|\n2|m v2.0.0 (proc-macro)|MIT|\n\
+        let tree = "0|ours v0.1.0 (/ours)|MIT|\n1|a v1.0.0|MIT|\n2|m v2.0.0 (proc-macro)|MIT|\n\
             3|q v1.1.0|MIT OR ISC|\n1|q v1.1.0|MIT OR ISC| (*)\n";
         let packages = read(tree).unwrap();
         let told: Vec<_> =
