@@ -1,11 +1,9 @@
 //! The module that starts: without the rest, with a way to it.
 
+use core::ops::Range;
+
 use anyhow::{Context as _, Result};
-use walrus::ir::Value;
-use walrus::{
-    ConstExpr, DataKind, FunctionBuilder, FunctionId, FunctionKind, GlobalId, Module, TableId,
-    ValType,
-};
+use walrus::{FunctionBuilder, FunctionId, FunctionKind, GlobalId, Module, TableId, ValType};
 
 use super::Plan;
 
@@ -33,11 +31,7 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
             places.insert(*place, id(*function)?);
         }
     }
-    super::fill(&mut module, table, &places);
-    let size = plan.table_size();
-    let functions = module.tables.get_mut(table);
-    functions.initial = functions.initial.max(size);
-    functions.maximum = functions.maximum.map(|most| most.max(size));
+    super::fill(&mut module, table, &places, plan.table_size());
     for (function, name) in &plan.shared {
         let item = id(*function)?;
         module.exports.add(name, item);
@@ -45,7 +39,7 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
     module.exports.add(TABLE, table);
     let stack = stack(&module)?;
     module.exports.add(STACK, stack);
-    without_data(&mut module, plan)?;
+    super::cut_data(&mut module, |from, bytes| without(&plan.data, from, bytes))?;
     let of_linker = |name: &str| name == "linking" || name.starts_with("reloc.");
     let customs: Vec<_> = module.customs.iter().collect();
     let gone: Vec<_> =
@@ -82,35 +76,17 @@ pub(super) fn stack(module: &Module) -> Result<GlobalId> {
     Ok(found.id())
 }
 
-/// Leaves out the data that go with the rest. What lies between two pieces, and is shorter than
-/// the head of a segment, stays as zeros.
-fn without_data(module: &mut Module, plan: &Plan) -> Result<()> {
-    let memory = module.get_memory_id()?;
-    let mut segments = Vec::new();
-    for data in module.data.iter() {
-        let DataKind::Active { offset: ConstExpr::Value(Value::I32(from)), .. } = &data.kind else {
-            anyhow::bail!("a data segment without an address of its own");
-        };
-        segments.push((data.id(), from.cast_unsigned(), data.value.clone()));
-    }
-    for (id, from, mut bytes) in segments {
-        for range in &plan.data {
-            for address in range.clone() {
-                let at = address.checked_sub(from).map(|at| at as usize);
-                if let Some(byte) = at.and_then(|at| bytes.get_mut(at)) {
-                    *byte = 0;
-                }
-            }
-        }
-        module.data.delete(id);
-        module.memories.get_mut(memory).data_segments.remove(&id);
-        for (from, bytes) in without_zeros(from, &bytes) {
-            let offset = ConstExpr::Value(Value::I32(from.cast_signed()));
-            let data = module.data.add(DataKind::Active { memory, offset }, bytes);
-            module.memories.get_mut(memory).data_segments.insert(data);
+/// A segment without the data that go with the rest. What lies between two pieces, and is shorter
+/// than the head of a segment, stays as zeros.
+fn without(gone: &[Range<u32>], from: u32, bytes: &[u8]) -> Vec<(u32, Vec<u8>)> {
+    let mut bytes = bytes.to_vec();
+    for address in gone.iter().cloned().flatten() {
+        let at = address.checked_sub(from).map(|at| at as usize);
+        if let Some(byte) = at.and_then(|at| bytes.get_mut(at)) {
+            *byte = 0;
         }
     }
-    Ok(())
+    without_zeros(from, &bytes)
 }
 
 /// A segment as segments without long runs of zeros: a memory is zero to begin with.

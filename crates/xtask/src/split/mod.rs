@@ -18,7 +18,8 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use anyhow::{Context as _, Result, ensure};
 use walrus::{
-    ConstExpr, ElementItems, ElementKind, FunctionId, Module, ModuleConfig, TableId, ir::Value,
+    ConstExpr, DataKind, ElementItems, ElementKind, FunctionId, Module, ModuleConfig, TableId,
+    ir::Value,
 };
 
 use graph::{Graph, Node};
@@ -163,8 +164,12 @@ fn parse(wasm: &[u8], names: bool) -> Result<(Module, Vec<FunctionId>)> {
     Ok((module, functions))
 }
 
-/// Puts functions into the table, as few segments as have no gap.
-fn fill(module: &mut Module, table: TableId, places: &BTreeMap<u32, FunctionId>) {
+/// Puts functions into the table, which has `size` places at least: as few segments as have no
+/// gap.
+fn fill(module: &mut Module, table: TableId, places: &BTreeMap<u32, FunctionId>, size: u64) {
+    let functions = module.tables.get_mut(table);
+    functions.initial = functions.initial.max(size);
+    functions.maximum = functions.maximum.map(|most| most.max(size));
     let old: Vec<_> = module.elements.iter().map(walrus::Element::id).collect();
     for element in old {
         module.elements.delete(element);
@@ -190,6 +195,28 @@ fn fill(module: &mut Module, table: TableId, places: &BTreeMap<u32, FunctionId>)
 /// The table that functions are called through.
 fn function_table(module: &Module) -> Result<TableId> {
     module.tables.main_function_table()?.context("the module has no table of functions")
+}
+
+/// Puts in the place of each data segment what `cut` makes of it: addresses, and bytes there.
+fn cut_data(module: &mut Module, cut: impl Fn(u32, &[u8]) -> Vec<(u32, Vec<u8>)>) -> Result<()> {
+    let memory = module.get_memory_id()?;
+    let mut segments = Vec::new();
+    for data in module.data.iter() {
+        let DataKind::Active { offset: ConstExpr::Value(Value::I32(from)), .. } = &data.kind else {
+            anyhow::bail!("a data segment without an address of its own");
+        };
+        segments.push((data.id(), cut(from.cast_unsigned(), &data.value)));
+    }
+    for (id, pieces) in segments {
+        module.data.delete(id);
+        module.memories.get_mut(memory).data_segments.remove(&id);
+        for (from, bytes) in pieces {
+            let offset = ConstExpr::Value(Value::I32(from.cast_signed()));
+            let data = module.data.add(DataKind::Active { memory, offset }, bytes);
+            module.memories.get_mut(memory).data_segments.insert(data);
+        }
+    }
+    Ok(())
 }
 
 /// Keeps of a segment at `from` what lies within `ranges`, as segments of their own.

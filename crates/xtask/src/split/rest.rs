@@ -3,8 +3,7 @@
 use std::collections::BTreeMap;
 
 use anyhow::{Context as _, Result};
-use walrus::ir::Value;
-use walrus::{ConstExpr, DataKind, FunctionKind, GlobalKind, ImportedFunction};
+use walrus::{FunctionKind, GlobalKind, ImportedFunction};
 
 use super::first::{MEMORY, STACK, TABLE, stack};
 use super::{FROM, Plan};
@@ -40,41 +39,16 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
     for (root, place) in &plan.roots {
         places.insert(*place, id(*root)?);
     }
-    super::fill(&mut module, table, &places);
+    super::fill(&mut module, table, &places, plan.table_size());
     let import = module.imports.add(FROM, TABLE, table);
-    let size = plan.table_size();
-    let functions = module.tables.get_mut(table);
-    functions.import = Some(import);
-    functions.initial = functions.initial.max(size);
-    functions.maximum = functions.maximum.map(|most| most.max(size));
+    module.tables.get_mut(table).import = Some(import);
     let memory = module.get_memory_id()?;
     let import = module.imports.add(FROM, MEMORY, memory);
     module.memories.get_mut(memory).import = Some(import);
     let stack = stack(&module)?;
     let import = module.imports.add(FROM, STACK, stack);
     module.globals.get_mut(stack).kind = GlobalKind::Import(import);
-    with_data(&mut module, plan)?;
+    super::cut_data(&mut module, |from, bytes| super::pieces(from, bytes, &plan.data))?;
     walrus::passes::gc::run(&mut module);
     Ok(module.emit_wasm())
-}
-
-fn with_data(module: &mut walrus::Module, plan: &Plan) -> Result<()> {
-    let memory = module.get_memory_id()?;
-    let mut segments = Vec::new();
-    for data in module.data.iter() {
-        let DataKind::Active { offset: ConstExpr::Value(Value::I32(from)), .. } = &data.kind else {
-            anyhow::bail!("a data segment without an address of its own");
-        };
-        segments.push((data.id(), super::pieces(from.cast_unsigned(), &data.value, &plan.data)));
-    }
-    for (id, pieces) in segments {
-        module.data.delete(id);
-        module.memories.get_mut(memory).data_segments.remove(&id);
-        for (from, bytes) in pieces {
-            let offset = ConstExpr::Value(Value::I32(from.cast_signed()));
-            let data = module.data.add(DataKind::Active { memory, offset }, bytes);
-            module.memories.get_mut(memory).data_segments.insert(data);
-        }
-    }
-    Ok(())
 }
