@@ -161,6 +161,7 @@ fn main() -> ExitCode {
         scenario!(pictures::many_orders),
         scenario!(hang::sticker_and_card_are_read_from_paper; Print),
         scenario!(paper::one_page_in_letter_and_a4; Print),
+        scenario!(paper::a_notice_is_not_printed; Print),
         scenario!(paper::what_has_no_room_is_cut_by_the_page_not_by_the_paper),
         scenario!(paper::the_button_prints),
         scenario!(picture::the_code_on_the_screen_is_read),

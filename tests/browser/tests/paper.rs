@@ -104,10 +104,10 @@ async fn printed(browser: &Browser, name: &str) -> Result<Vec<Sheet>> {
             let line = about.lines().find_map(|line| line.strip_prefix(name));
             line.map(|line| line.trim().to_owned()).context(format!("pdfinfo: no {name}"))
         };
-        ensure!(line("Pages:")? == "1", "{name}: {} pages of {sheet}", line("Pages:")?);
+        let text = String::from_utf8(output("pdftotext", &["-raw", pdf, "-"])?)?;
+        ensure!(line("Pages:")? == "1", "{name}: {} pages of {sheet}:\n{text}", line("Pages:")?);
         let size = line("Page size:")?;
         ensure!(size.to_lowercase().contains(sheet), "{name}: {size} instead of {sheet}");
-        let text = String::from_utf8(output("pdftotext", &["-raw", pdf, "-"])?)?;
         let kept = shots.join(format!("paper-{name}-{sheet}"));
         let raster = Raster::of(pdf, &kept)?;
         ensure!(raster.edges_are_blank(), "{name}: something lies in the margin of {sheet}");
@@ -183,6 +183,27 @@ pub(crate) async fn one_page_in_letter_and_a4(browser: &mut Browser) -> Result<(
                 }
             }
         }
+    }
+    Ok(())
+}
+
+/// What the page says of itself belongs to the screen: here that the storage is full.
+pub(crate) async fn a_notice_is_not_printed(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/#/width").await?;
+    browser.find("#app[data-ready]").await?;
+    let full =
+        "Storage.prototype.setItem = () => { throw new DOMException('', 'QuotaExceededError') }";
+    browser.run(full, Vec::new()).await?;
+    browser.tap("[id='width.low']").await?;
+    browser.type_keys("9").await?;
+    browser.find(".notice [data-act=noted]").await?;
+    let payload = hangtrue_link::encode(&typical()).ok().context("the order goes into a link")?;
+    browser.run(&format!("location.hash = '{payload}'"), Vec::new()).await?;
+    browser.find("main.step-opened").await?;
+    ensure!(!browser.value("document.querySelector('.notice')").await?.is_null(), "no notice");
+    for sheet in printed(browser, "noticed").await? {
+        ensure!(!sheet.text.contains("full"), "{}: the notice is on paper", sheet.name);
+        holds(&sheet.text, &["Order for a roll-up door", "Signature"], "noticed")?;
     }
     Ok(())
 }
