@@ -7,6 +7,10 @@
 //! The way through: text → [`length`] → [`survey`] → [`check`] → [`finding`]s
 //! and the [`order`] numbers.
 
+// No sum may panic: what comes from outside stops at the end of its scale (`saturating`), what is
+// bounded by its own code says so (`wrapping`), and nothing is divided by nought (`checked`).
+#![cfg_attr(not(test), warn(clippy::arithmetic_side_effects))]
+
 pub mod bounds;
 pub mod check;
 pub mod compare;

@@ -9,6 +9,10 @@
 //! and `--faint`. Text is set in the sizes of `glyph.rs`, which a test compares
 //! with the stylesheet; shown 320 CSS px wide or wider, no text is below 12 px.
 
+// No sum may panic: what comes from outside stops at the end of its scale (`saturating`), what is
+// bounded by its own code says so (`wrapping`), and nothing is divided by nought (`checked`).
+#![cfg_attr(not(test), warn(clippy::arithmetic_side_effects))]
+
 mod bent;
 mod cut;
 mod detail;

@@ -45,7 +45,7 @@ pub(crate) fn push_whole(out: &mut String, value: u64) {
 }
 
 fn push_digit(out: &mut String, digit: u64) {
-    out.push(char::from(b'0' + (digit % 10) as u8));
+    out.push(char::from(b'0'.saturating_add((digit % 10) as u8)));
 }
 
 #[cfg(test)]

@@ -93,7 +93,8 @@ impl Ruler {
         let step = tape_unit(self.unit).nm();
         let off = (mark - self.reading).nm();
         // Half up, on whole numbers.
-        let hundredths = (off.saturating_mul(200).saturating_add(step)).div_euclid(2 * step);
+        let halves = off.saturating_mul(200).saturating_add(step);
+        let hundredths = halves.checked_div_euclid(step.saturating_mul(2)).unwrap_or(0);
         MIDDLE.saturating_add(hundredths)
     }
 
@@ -163,9 +164,10 @@ impl Ruler {
                 let at = Point::new(x - 4.0, NUMERALS + 2.0);
                 svg.text("on", Size::Small, Anchor::End, at, small);
             }
-            if n % whole == 0 {
+            if n.checked_rem(whole) == Some(0) {
                 let [one, more] = name;
-                let flag = counted(n / whole, if n == whole { one } else { more });
+                let flag =
+                    counted(n.checked_div(whole).unwrap_or(0), if n == whole { one } else { more });
                 let left = x + 3.0;
                 let right = left + text_width(&flag, Size::Small) + 9.0;
                 if right < SIZE.0 {

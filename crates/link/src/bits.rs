@@ -26,9 +26,9 @@ impl Writer {
             self.symbols.push(0);
         }
         if let Some(last) = self.symbols.last_mut() {
-            *last |= u8::from(set) << (4 - self.used);
+            *last |= u8::from(set) << 4_u32.saturating_sub(self.used);
         }
-        self.used = (self.used + 1) % 5;
+        self.used = self.used.wrapping_add(1) % 5;
     }
 
     /// A whole number of any size: groups of four bits from the lowest, each behind
@@ -52,8 +52,8 @@ impl Writer {
 
     /// Bits so far.
     pub(crate) fn len(&self) -> usize {
-        let spare = if self.used == 0 { 0 } else { 5 - self.used as usize };
-        self.symbols.len() * 5 - spare
+        let spare = if self.used == 0 { 0 } else { 5_usize.saturating_sub(self.used as usize) };
+        self.symbols.len().wrapping_mul(5).saturating_sub(spare)
     }
 
     /// Adds what another writer holds.
@@ -82,8 +82,8 @@ impl<'a> Reader<'a> {
     /// One bit.
     pub(crate) fn flag(&mut self) -> Result<bool, Short> {
         let symbol = self.symbols.get(self.at / 5).ok_or(Short)?;
-        let bit = symbol >> (4 - self.at % 5) & 1;
-        self.at += 1;
+        let bit = symbol >> 4_usize.saturating_sub(self.at % 5) & 1;
+        self.at = self.at.wrapping_add(1);
         Ok(bit == 1)
     }
 
@@ -99,9 +99,9 @@ impl<'a> Reader<'a> {
     /// The counterpart of [`Writer::number`].
     pub(crate) fn number(&mut self) -> Result<u32, Short> {
         let mut value = 0_u32;
-        for group in 0..8 {
+        for low in (0..32).step_by(4) {
             let more = self.flag()?;
-            value |= self.take(4)? << (4 * group);
+            value |= self.take(4)? << low;
             if !more {
                 return Ok(value);
             }

@@ -30,11 +30,11 @@ const fn step(state: u32, symbol: u8) -> u32 {
     let mut next = (state & 0x01ff_ffff) << 5 ^ (symbol & 31) as u32;
     let [a, b, c, d, e] = GENERATOR;
     // Without a branch on data; five taps.
-    next ^= a * (top & 1);
-    next ^= b * (top >> 1 & 1);
-    next ^= c * (top >> 2 & 1);
-    next ^= d * (top >> 3 & 1);
-    next ^= e * (top >> 4 & 1);
+    next ^= a.wrapping_mul(top & 1);
+    next ^= b.wrapping_mul(top >> 1 & 1);
+    next ^= c.wrapping_mul(top >> 2 & 1);
+    next ^= d.wrapping_mul(top >> 3 & 1);
+    next ^= e.wrapping_mul(top >> 4 & 1);
     next
 }
 
@@ -49,7 +49,7 @@ fn length_symbol(total: usize) -> u8 {
 
 /// Puts `contents` of `version` into its envelope; [`None`] when it is too long.
 pub(crate) fn seal(version: u8, contents: &[u8]) -> Option<Vec<u8>> {
-    let total = contents.len() + OVERHEAD;
+    let total = contents.len().wrapping_add(OVERHEAD);
     if total > MOST {
         return None;
     }
@@ -58,7 +58,7 @@ pub(crate) fn seal(version: u8, contents: &[u8]) -> Option<Vec<u8>> {
     symbols.push(length_symbol(total));
     symbols.extend_from_slice(contents);
     let check = [0; CHECK].into_iter().fold(register(&symbols), step) ^ FINAL;
-    symbols.extend((0..CHECK).rev().map(|at| (check >> (5 * at) & 31) as u8));
+    symbols.extend([25, 20, 15, 10, 5, 0].map(|by| (check >> by & 31) as u8));
     Some(symbols)
 }
 
@@ -72,12 +72,12 @@ pub(crate) fn open(symbols: &[u8]) -> Result<(u8, &[u8]), LinkError> {
     let Some((contents, _)) = rest.split_last_chunk::<CHECK>() else {
         return Err(LinkError::TooShort);
     };
-    let missing = (usize::from(*length) + 32 - found % 32) % 32;
+    let missing = usize::from(*length).wrapping_sub(found) % 32;
     match missing {
         0 if register(symbols) == FINAL => Ok((*version, contents)),
         0 => Err(LinkError::Changed),
         1..=16 => Err(LinkError::Cut { found, missing }),
-        _ => Err(LinkError::Grown { found, extra: 32 - missing }),
+        _ => Err(LinkError::Grown { found, extra: 32_usize.saturating_sub(missing) }),
     }
 }
 
@@ -98,7 +98,7 @@ impl Scanner {
         if self.seen == 1 {
             self.length = symbol;
         }
-        self.seen += 1;
+        self.seen = self.seen.wrapping_add(1);
     }
     /// Whether what was pushed so far is a whole payload.
     pub(crate) fn whole(&self) -> bool {
@@ -115,7 +115,8 @@ pub(crate) fn symbols(payload: &str) -> Result<Vec<u8>, LinkError> {
         if at == MOST {
             return Err(LinkError::TooLong { most: MOST });
         }
-        let symbol = alphabet::symbol(letter).ok_or(LinkError::Letter { letter, at: at + 1 })?;
+        let symbol =
+            alphabet::symbol(letter).ok_or(LinkError::Letter { letter, at: at.wrapping_add(1) })?;
         symbols.push(symbol);
     }
     Ok(symbols)

@@ -77,7 +77,7 @@ impl Candidate<'_> {
     fn whole(&self) -> Option<String> {
         let mut scanner = Scanner::new();
         let mut symbols = Vec::new();
-        let mut pieces = 0;
+        let mut pieces = 0_usize;
         let mut letters = self.text.chars().peekable();
         while let Some(letter) = letters.next() {
             // Quoted-printable mail ends a line that goes on with `=`.
@@ -92,7 +92,7 @@ impl Candidate<'_> {
             if ends && scanner.whole() {
                 return Some(alphabet::letters(&symbols));
             }
-            pieces += usize::from(ends);
+            pieces = pieces.saturating_add(usize::from(ends));
             if pieces > PIECES || symbols.len() > MOST {
                 return None;
             }

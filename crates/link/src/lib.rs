@@ -12,6 +12,10 @@
 //! assert_eq!(decode(&payload), Ok(Order::default()));
 //! ```
 
+// No sum may panic: what comes from outside stops at the end of its scale (`saturating`), what is
+// bounded by its own code says so (`wrapping`), and nothing is divided by nought (`checked`).
+#![cfg_attr(not(test), warn(clippy::arithmetic_side_effects))]
+
 pub mod alphabet;
 mod bits;
 pub mod code;

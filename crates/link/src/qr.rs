@@ -50,7 +50,7 @@ impl Qr {
     }
 
     fn at(link: &str, level: QrCodeEcc) -> Option<Self> {
-        let (address, payload) = link.split_at_checked(link.find('#')? + 1)?;
+        let (address, payload) = link.split_at_checked(link.find('#')?.saturating_add(1))?;
         let mut segments = vec![QrSegment::make_bytes(address.as_bytes())];
         if QrSegment::is_alphanumeric(payload) {
             segments.push(QrSegment::make_alphanumeric(payload));
@@ -80,7 +80,7 @@ impl Qr {
     /// screen reader says. It scales to whatever it stands in.
     #[must_use]
     pub fn svg(&self, title: &str) -> String {
-        let side = (self.size() + 2 * QUIET_ZONE).to_string();
+        let side = self.size().saturating_add(2 * QUIET_ZONE).to_string();
         let mut svg = String::with_capacity(8 * 1024);
         for piece in [
             "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 ",
@@ -106,18 +106,19 @@ impl Qr {
 
     /// The dark runs of one row as bars.
     fn row(&self, y: u32, svg: &mut String) {
-        let mut x = 0;
+        let mut x = 0_u32;
         while x < self.size() {
             let run = (x..self.size()).take_while(|&x| self.dark(x, y)).count();
             let run = u32::try_from(run).unwrap_or(0);
             if run > 0 {
-                let bar = [x + QUIET_ZONE, y + QUIET_ZONE, run, run].map(|n| n.to_string());
+                let [left, top] = [x, y].map(|at| at.saturating_add(QUIET_ZONE));
+                let bar = [left, top, run, run].map(|n| n.to_string());
                 let [left, top, width, back] = &bar;
                 for piece in ["M", left, " ", top, "h", width, "v1h-", back, "z"] {
                     svg.push_str(piece);
                 }
             }
-            x += run.max(1);
+            x = x.saturating_add(run.max(1));
         }
     }
 }

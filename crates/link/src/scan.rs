@@ -30,9 +30,11 @@ impl Grey {
         let (dots, _) = rgba.as_chunks::<4>();
         let dots = dots.iter().map(|&[red, green, blue, opacity]| {
             // Luma by ITU-R BT.601, in 256ths.
-            let luma = 77 * u32::from(red) + 150 * u32::from(green) + 29 * u32::from(blue);
-            let opacity = u32::from(opacity);
-            let on_white = ((luma >> 8) * opacity + 255 * (255 - opacity)) / 255;
+            let weigh = |part: u8, weight: u32| u32::from(part).saturating_mul(weight);
+            let luma =
+                weigh(red, 77).saturating_add(weigh(green, 150)).saturating_add(weigh(blue, 29));
+            let opaque = (luma >> 8).saturating_mul(u32::from(opacity));
+            let on_white = opaque.saturating_add(weigh(!opacity, 255)) / 255;
             u8::try_from(on_white).unwrap_or(u8::MAX)
         });
         Some(Self { width, height, dots: dots.collect() })
@@ -62,7 +64,7 @@ impl Grey {
     fn read(&self, reversed: bool) -> Vec<String> {
         let dot = |x: usize, y: usize| {
             let dot = self.dot(x, y);
-            if reversed { 255 - dot } else { dot }
+            if reversed { !dot } else { dot }
         };
         let mut picture = PreparedImage::prepare_from_greyscale(self.width, self.height, dot);
         let grids = picture.detect_grids();
@@ -80,8 +82,10 @@ impl Grey {
         let mut dots = Vec::with_capacity(width.saturating_mul(height));
         for y in 0..height {
             for x in 0..width {
-                let four = [(0, 0), (1, 0), (0, 1), (1, 1)]
-                    .map(|(right, down)| u16::from(self.dot(2 * x + right, 2 * y + down)));
+                let (left, top) = (x.saturating_mul(2), y.saturating_mul(2));
+                let (right, bottom) = (left.saturating_add(1), top.saturating_add(1));
+                let four = [(left, top), (right, top), (left, bottom), (right, bottom)]
+                    .map(|(x, y)| u16::from(self.dot(x, y)));
                 dots.push(u8::try_from(four.iter().sum::<u16>() / 4).unwrap_or(u8::MAX));
             }
         }

@@ -3,6 +3,10 @@
 //! Nothing here touches a browser, so every screen is tested natively. Nothing
 //! here validates, converts or formats a measurement either: the core does.
 
+// No sum may panic: what comes from outside stops at the end of its scale (`saturating`), what is
+// bounded by its own code says so (`wrapping`), and nothing is divided by nought (`checked`).
+#![cfg_attr(not(test), warn(clippy::arithmetic_side_effects))]
+
 mod address;
 mod boot;
 pub mod builder;

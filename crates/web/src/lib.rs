@@ -1,5 +1,9 @@
 //! The only crate that touches the browser: events in, markup and effects out.
 
+// No sum may panic: what comes from outside stops at the end of its scale (`saturating`), what is
+// bounded by its own code says so (`wrapping`), and nothing is divided by nought (`checked`).
+#![cfg_attr(not(test), warn(clippy::arithmetic_side_effects))]
+
 mod app;
 mod browser;
 #[cfg(feature = "builder")]

@@ -16,6 +16,8 @@ pub(crate) fn run(arguments: &[&str]) -> Result<()> {
     for words in [
         &["fmt", "--all", "--check"][..],
         &["clippy", "--workspace", "--all-targets", "--", "--deny=warnings"],
+        // The other pages are built by a feature each.
+        &["clippy", "--package=hangtrue-web", "--all-features", "--", "--deny=warnings"],
         &["test", "--workspace", "--exclude=hangtrue-browser"],
     ] {
         sh::run(&mut sh::cargo(words))?;

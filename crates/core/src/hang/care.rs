@@ -205,12 +205,13 @@ pub const fn is_day(date: Date) -> bool {
 pub fn days(date: Date) -> i32 {
     // Years that begin in March put the leap day at the end.
     let (year, month) = match date.month {
-        1 | 2 => (i32::from(date.year) - 1, i32::from(date.month) + 9),
-        _ => (i32::from(date.year), i32::from(date.month) - 3),
+        1 | 2 => (i32::from(date.year).saturating_sub(1), date.month.wrapping_add(9)),
+        _ => (i32::from(date.year), date.month.saturating_sub(3)),
     };
-    let leaps = year.div_euclid(4) - year.div_euclid(100) + year.div_euclid(400);
-    let before = (153 * month + 2).div_euclid(5);
-    365 * year + leaps + before + i32::from(date.day)
+    let leaps = [year.div_euclid(4), year.div_euclid(100).wrapping_neg(), year.div_euclid(400)];
+    let before = i32::from(month).wrapping_mul(153).wrapping_add(2).div_euclid(5);
+    let whole = year.wrapping_mul(365).wrapping_add(before);
+    leaps.into_iter().fold(whole, i32::wrapping_add).wrapping_add(i32::from(date.day))
 }
 
 /// The day of a count of days, by search: it is asked a few times a screen.

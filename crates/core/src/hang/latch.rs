@@ -63,11 +63,14 @@ pub fn washers(shift: Length, washer: Length) -> Option<Washers> {
     if washer <= Length::ZERO {
         return None;
     }
-    let count = (shift - SHIFT).round_to(washer).nm().checked_div(washer.nm())?;
+    let count = (shift - SHIFT).round_to(washer).units(washer);
     // More than forty at a roller is a slip in the reading.
     let count = count.clamp(-40, 40);
     let right = count / 2;
-    Some(Washers { sides: [count - right, right], result: shift - washer.times(count) })
+    Some(Washers {
+        sides: [count.saturating_sub(right), right],
+        result: shift - washer.times(count),
+    })
 }
 
 /// What a seal is cut to: its run, and the stretch, to the next quarter inch.

@@ -143,7 +143,8 @@ impl Weight {
         let whole: i64 = whole.parse().map_err(|_| NoWeight::OutOfReach)?;
         let mut thousandths = 0_i64;
         for (digit, worth) in part.bytes().zip([100, 10, 1]) {
-            thousandths = thousandths.saturating_add(i64::from(digit.saturating_sub(b'0')) * worth);
+            let digit = i64::from(digit.saturating_sub(b'0'));
+            thousandths = thousandths.saturating_add(digit.saturating_mul(worth));
         }
         let one = scale.micrograms();
         // A thousandth of a pound is 453 592.37 µg: to the nearest.

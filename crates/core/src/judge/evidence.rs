@@ -134,7 +134,7 @@ impl<'a> Fit<'a> {
 
     /// Every guess that may weigh `noticed` or more.
     fn weigh_from(&self, noticed: f64, patterns: &[Pattern]) -> Vec<Weighed> {
-        let mut weighed = Vec::with_capacity(patterns.len() * 8);
+        let mut weighed = Vec::with_capacity(patterns.len().saturating_mul(8));
         for (index, pattern) in patterns.iter().enumerate() {
             let effect = self.effect(index, pattern);
             if let Some((prior, sd)) = pattern.knock {

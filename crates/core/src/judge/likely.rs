@@ -111,7 +111,7 @@ fn speaker(readings: &[Reading], pattern: &Pattern) -> Option<usize> {
             } else {
                 1
             };
-            reading.map_or(0, |r| sign * r.length.nm())
+            reading.map_or(0, |r| r.length.times(sign).nm())
         })
 }
 

@@ -141,7 +141,7 @@ impl Network {
         let adjusted = Adjusted::of(&all)?;
         let pull =
             rows.iter().map(|row| adjusted.residual(row) / (row.sigma * row.sigma)).collect();
-        let mut precision = Vec::with_capacity(rows.len() * rows.len());
+        let mut precision = Vec::with_capacity(rows.len().saturating_mul(rows.len()));
         for (i, row) in rows.iter().enumerate() {
             let spread = times(&adjusted.covariance, &row.design);
             for (j, other) in rows.iter().enumerate() {

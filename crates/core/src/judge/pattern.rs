@@ -182,8 +182,8 @@ fn exchanges(list: &[Reading], left: Group, right: Group, patterns: &mut Vec<Pat
         all.filter(|(_, r)| r.spot.group() == group).map(|(i, _)| i).collect()
     };
     let (lefts, rights) = (of(left), of(right));
-    let n = lefts.len() + rights.len();
-    let pairs = lefts.len() * rights.len();
+    let n = lefts.len().saturating_add(rights.len());
+    let pairs = lefts.len().saturating_mul(rights.len());
     if pairs == 0 {
         return;
     }

@@ -104,7 +104,7 @@ const fn plain(c: char) -> char {
         '\u{a0}' | '\u{2000}'..='\u{200a}' | '\u{202f}' | '\u{205f}' | '\u{3000}' => ' ',
         ' '..='~' => c.to_ascii_lowercase(),
         // The full-width forms stand 0xFEE0 above their ASCII twins.
-        '！'..='～' => match char::from_u32(c as u32 - 0xfee0) {
+        '！'..='～' => match char::from_u32((c as u32).saturating_sub(0xfee0)) {
             Some(ascii) => plain_ascii(ascii),
             None => OTHER,
         },

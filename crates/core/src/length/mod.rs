@@ -198,6 +198,14 @@ impl Length {
     pub const fn times(self, n: i64) -> Self {
         Self(self.0.saturating_mul(n))
     }
+    /// How many whole `unit`s this is, towards zero; 0 of a unit of no length.
+    #[must_use]
+    pub const fn units(self, unit: Self) -> i64 {
+        match self.0.checked_div(unit.0) {
+            Some(units) => units,
+            None => 0,
+        }
+    }
     /// The greatest multiple of `step` that is not more than this.
     /// A `step` of zero or less leaves the length as it is.
     #[must_use]

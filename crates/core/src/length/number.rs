@@ -49,7 +49,7 @@ impl Number {
         // Below 10⁹ × 10⁹: it fits.
         let scaled = self.part.saturating_mul(measure.nm().unsigned_abs());
         let scale = 10_u64.saturating_pow(self.places);
-        let part = i64::try_from(scaled / scale).unwrap_or(i64::MAX);
+        let part = i64::try_from(scaled.checked_div(scale).unwrap_or(0)).unwrap_or(i64::MAX);
         let length = whole.nm().checked_add(part).map(Length::from_nm);
         let length = length.ok_or(ReadErrorKind::OutOfRange)?;
         if self.finer || !scaled.is_multiple_of(scale) {
@@ -106,7 +106,7 @@ pub(super) fn number(raw: &str, measure: Measure) -> Result<Number, Refusal> {
                 measure == Measure::Inch && decimal_mark == b'.' && digits(after)? % 125 == 0;
             if !decimal_only && !eighths {
                 let refusal = Refusal::from(ReadErrorKind::ThousandsOrDecimal);
-                let grouped = digits(before)? * 1000 + digits(after)?;
+                let grouped = digits(before)?.saturating_mul(1000).saturating_add(digits(after)?);
                 return Err(refusal
                     .or_maybe(times(grouped, measure).ok(), measure.form())
                     .or_maybe(number.length(measure).ok(), measure.form()));
@@ -154,7 +154,7 @@ fn two_points(raw: &str, measure: Measure) -> Refusal {
     else {
         return refusal;
     };
-    let between = raw.len() - before.len() - after.len();
+    let between = raw.len().saturating_sub(before.len()).saturating_sub(after.len());
     let only_marks = raw.bytes().filter(|b| !b.is_ascii_digit()).count() == between;
     let Ok(whole) = digits(before) else { return refusal };
     if !only_marks || after.is_empty() {
@@ -186,7 +186,8 @@ pub(super) fn proper(over: &str, under: &str) -> Option<Length> {
 
 /// `over` / `under` of an inch, `under` being on the tape and `over` less.
 pub(super) fn sixty_fourths(over: u64, under: u64) -> Length {
-    Length::from_sixty_fourths(i64::try_from(over * 64 / under.max(1)).unwrap_or(0))
+    let marks = over.saturating_mul(64).checked_div(under).unwrap_or(0);
+    Length::from_sixty_fourths(i64::try_from(marks).unwrap_or(0))
 }
 
 /// `refusal` with the readings that a fraction can be when the space before it is put

@@ -187,19 +187,19 @@ fn feet(
 /// reader, which asks; a nought behind them settles it.
 fn decimal(nm: u64, measure: Measure) -> Option<String> {
     let one = measure.nm().unsigned_abs();
-    let whole = nm / one;
-    let mut rest = nm % one;
+    let whole = nm.checked_div(one)?;
+    let mut rest = nm.checked_rem(one)?;
     let mut text = whole.to_string();
-    let mut places = 0;
+    let mut places = 0_usize;
     let most = if measure == Measure::Inch { 6 } else { 9 };
     while rest > 0 && places < most {
         if places == 0 {
             text.push('.');
         }
-        rest *= 10;
-        text.push(char::from(b'0' + u8::try_from(rest / one).unwrap_or(0)));
-        rest %= one;
-        places += 1;
+        rest = rest.saturating_mul(10);
+        text.push(char::from_digit(u32::try_from(rest.checked_div(one)?).ok()?, 10)?);
+        rest = rest.checked_rem(one)?;
+        places = places.saturating_add(1);
     }
     if rest > 0 {
         return None;

@@ -57,7 +57,7 @@ pub(super) fn scan<'t>(
             tokens.push(Token::Word(known(word, vocabulary)?));
             // `ft.`, `in.`, and the full stop of a dictated sentence.
             if next == b'.' {
-                used += 1;
+                used = used.saturating_add(1);
             }
         } else {
             match first {

@@ -23,7 +23,7 @@ impl Colour {
         if digits.len() != 6 || !digits.bytes().all(|byte| byte.is_ascii_hexdigit()) {
             return None;
         }
-        let part = |at| u8::from_str_radix(digits.get(at..at + 2)?, 16).ok();
+        let part = |at| u8::from_str_radix(digits.get(at..)?.get(..2)?, 16).ok();
         Some(Self([part(0)?, part(2)?, part(4)?]))
     }
 

@@ -98,10 +98,8 @@ impl Numbering {
 
 /// 20240131.
 fn day(date: Date) -> String {
-    let whole = u32::from(date.year).saturating_mul(10_000)
-        + u32::from(date.month).saturating_mul(100)
-        + u32::from(date.day);
-    whole.to_string()
+    let whole = u32::from(date.year).saturating_mul(100).saturating_add(u32::from(date.month));
+    whole.saturating_mul(100).saturating_add(u32::from(date.day)).to_string()
 }
 
 #[cfg(test)]

@@ -57,7 +57,7 @@ pub(super) enum Rest {
 impl Parts {
     fn of(length: Length, unit: Unit) -> Self {
         let mark = length.round_to(unit.finest());
-        let marks = mark.nm().unsigned_abs() / unit.finest().nm().unsigned_abs();
+        let marks = mark.units(unit.finest()).unsigned_abs();
         let (whole, rest) = match unit {
             Unit::Inch => {
                 let halvings = marks.trailing_zeros().min(6);

@@ -154,9 +154,10 @@ fn explain(typed: &Said, word: &[Option<u8>], changes: &[Change]) -> Option<Vec<
     let unit = if frame & 1 == 1 { Unit::Millimetre } else { Unit::Inch };
     let mut right = Said { unit, build: frame & 2 != 0, ..*typed };
     for dimension in Dimension::ALL {
-        let at = 2 * dimension.index();
+        let at = dimension.index().saturating_mul(2);
         if changes.iter().any(|change| change.at / 2 == dimension.index() && change.at < DATA - 1) {
-            let residue = i64::from(*true_word.get(at)?) + 32 * i64::from(*true_word.get(at + 1)?);
+            let [low, high] = true_word.get(at..)?.first_chunk()?;
+            let residue = i64::from(*high).saturating_mul(32).saturating_add(i64::from(*low));
             let was = typed.numbers.get(dimension.index()).copied().flatten();
             let likely = likely(dimension, residue, was, unit);
             *right.numbers.get_mut(dimension.index())? = Some(*likely.first()?);
@@ -172,8 +173,8 @@ fn explain(typed: &Said, word: &[Option<u8>], changes: &[Change]) -> Option<Vec<
         return None;
     }
     for change in changes.iter().filter(|change| change.at >= DATA) {
-        misheard
-            .push(Misheard::Character { at: change.at - DATA + 1, likely: letter(change.symbol) });
+        let at = change.at.saturating_sub(DATA).saturating_add(1);
+        misheard.push(Misheard::Character { at, likely: letter(change.symbol) });
     }
     Some(misheard)
 }
@@ -187,7 +188,7 @@ fn likely(dimension: Dimension, residue: i64, typed: Option<Length>, unit: Unit)
         Dimension::Header | Dimension::Bow => (&HEADER_POSSIBLE, &HEADER_POSSIBLE),
     };
     let mut likely: Vec<Length> = (0..4)
-        .map(|round| unit.step().times(residue + MODULUS * round))
+        .map(|round| unit.step().times(MODULUS.saturating_mul(round).saturating_add(residue)))
         .filter(|&length| length > Length::ZERO && least.holds(length) && most.holds(length))
         .collect();
     if let Some(typed) = typed {
@@ -202,7 +203,7 @@ fn likely(dimension: Dimension, residue: i64, typed: Option<Length>, unit: Unit)
 /// In how many characters two texts differ, place by place from the left.
 fn unlike(a: &str, b: &str) -> usize {
     let differ = a.chars().zip(b.chars()).filter(|(a, b)| a != b).count();
-    differ + a.len().abs_diff(b.len())
+    differ.saturating_add(a.len().abs_diff(b.len()))
 }
 
 #[cfg(test)]

@@ -49,7 +49,7 @@ pub fn heard(text: &str, expected: usize) -> Result<Vec<Option<u8>>, HeardError>
 /// Characters in groups of five, as they are written and said.
 #[must_use]
 pub fn spaced(letters: &str) -> String {
-    let mut spaced = String::with_capacity(letters.len() * 6 / 5);
+    let mut spaced = String::with_capacity(letters.len().saturating_mul(6) / 5);
     for (at, letter) in letters.chars().enumerate() {
         if at > 0 && at % 5 == 0 {
             spaced.push(' ');

@@ -93,12 +93,17 @@ fn located(length: usize, syndromes: [u8; CHECK]) -> Option<Vec<usize>> {
         (true, p, times(times(s3, s3) ^ times(s2, s4), scale))
     };
     let is_root = |at: &usize| {
-        let x = power(length - 1 - at);
+        let x = power(from_end(length, *at));
         if two { times(x, x) ^ times(p, x) ^ q == 0 } else { x == p }
     };
     let places: Vec<usize> = (0..length).filter(is_root).collect();
     // An error outside the word, or a double root: not one or two errors.
-    (places.len() == 1 + usize::from(two)).then_some(places)
+    (places.len() == usize::from(two).saturating_add(1)).then_some(places)
+}
+
+/// The power of the symbol at `at` in a word of `length`: the last one's is 0.
+fn from_end(length: usize, at: usize) -> usize {
+    length.saturating_sub(at).saturating_sub(1)
 }
 
 /// The word at α¹ … α⁶; gaps count as 0.
@@ -121,7 +126,7 @@ fn solve(length: usize, places: &[usize], syndromes: [u8; CHECK]) -> Option<Vec<
     let mut rows = [[0_u8; CHECK + 1]; CHECK];
     for ((root, row), syndrome) in (1..).zip(&mut rows).zip(syndromes) {
         for (slot, at) in row.iter_mut().zip(places) {
-            *slot = power(root * (length - 1 - at));
+            *slot = power(from_end(length, *at).saturating_mul(root));
         }
         *row.get_mut(count)? = syndrome;
     }

@@ -45,9 +45,9 @@ fn number_in_words(number: Length, unit: Unit, language: Language) -> String {
         Unit::Inch => Length::INCH,
         Unit::Millimetre => Length::MILLIMETRE,
     };
-    let whole = number.nm().checked_div(step.nm()).unwrap_or_default();
+    let whole = number.units(step);
     let rest = number - step.times(whole);
-    let sixteenths = rest.nm().checked_div(Length::SIXTEENTH.nm()).unwrap_or_default();
+    let sixteenths = rest.units(Length::SIXTEENTH);
     let figures: Vec<&str> =
         whole.to_string().bytes().map(|digit| figure(digit.wrapping_sub(b'0'), language)).collect();
     let figures = figures.join(" ");

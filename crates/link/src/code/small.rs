@@ -48,7 +48,7 @@ pub fn small(order: &Order) -> Option<String> {
     out.put(FORM, 3);
     out.flag(survey.unit == Unit::Millimetre);
     out.flag(survey.prepared);
-    out.put(order.old_door_in.map_or(0, |still_in| 1 + u32::from(still_in)), 2);
+    out.put(order.old_door_in.map_or(0, |still_in| u32::from(still_in).saturating_add(1)), 2);
     write_date(order.date, &mut out)?;
     for dimension in Dimension::ALL {
         match survey.tightest(dimension) {
@@ -132,7 +132,7 @@ pub fn read_small(text: &str) -> Result<Small, SmallError> {
     if small(&order).as_deref() != Some(&letters) {
         return Err(SmallError::Contents);
     }
-    let corrected = changes.iter().map(|change| change.at + 1).collect();
+    let corrected = changes.iter().map(|change| change.at.saturating_add(1)).collect();
     Ok(Small { order, letters, corrected })
 }
 
@@ -151,7 +151,7 @@ fn parse(from: &mut Reader<'_>) -> Result<Order, Short> {
     };
     let (year, month, day) = (from.take(8)?, from.take(4)?, from.take(5)?);
     let date = (month != 0).then_some(Date {
-        year: u16::try_from(2000 + year).map_err(|_| Short)?,
+        year: u16::try_from(year.saturating_add(2000)).map_err(|_| Short)?,
         month: u8::try_from(month).map_err(|_| Short)?,
         day: u8::try_from(day).map_err(|_| Short)?,
     });

@@ -23,5 +23,5 @@ pub(crate) fn read(from: &mut Reader<'_>) -> Result<Date, Short> {
     let year = u16::try_from(from.take(8)?).map_err(|_| Short)?;
     let month = u8::try_from(from.take(4)?).map_err(|_| Short)?;
     let day = u8::try_from(from.take(5)?).map_err(|_| Short)?;
-    Ok(Date { year: FIRST_YEAR + year, month, day })
+    Ok(Date { year: FIRST_YEAR.saturating_add(year), month, day })
 }

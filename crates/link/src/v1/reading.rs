@@ -121,7 +121,9 @@ impl Form {
         };
         match self.shape {
             Shape::Fraction { parts, gap } => {
-                parts_of(&mut text, number / parts, number % parts, parts, gap);
+                let whole = number.checked_div(parts).unwrap_or(number);
+                let over = number.checked_rem(parts).unwrap_or(0);
+                parts_of(&mut text, whole, over, parts, gap);
             }
             Shape::Sixteenths => {
                 if number >= 16 {

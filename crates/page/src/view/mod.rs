@@ -154,6 +154,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
 /// Which question this is, of how many; one more reading counts with the bows.
 fn progress(model: &Model) -> Option<(usize, usize)> {
     let asks = usize::from(!model.profile.questions.is_empty());
+    let all = 8_usize.saturating_add(asks);
     let at = match model.step {
         Step::Start | Step::Opened | Step::Scan | Step::Voice | Step::Drafts => return None,
         Step::Frame => 1,
@@ -163,8 +164,8 @@ fn progress(model: &Model) -> Option<(usize, usize)> {
         Step::Bow => 5,
         Step::Proof => 6,
         Step::Questions => 7,
-        Step::Check => 7 + asks,
-        Step::Send => 8 + asks,
+        Step::Check => 7_usize.saturating_add(asks),
+        Step::Send => all,
     };
-    Some((at, 8 + asks))
+    Some((at, all))
 }

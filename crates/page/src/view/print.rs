@@ -19,11 +19,13 @@ pub(super) fn sheet(scene: Scene<'_>, order: &Order) -> Markup {
     let note = shorten(&order.note, NOTE_MOST);
     let options = shorten(&options(scene, order), NOTE_MOST);
     let differs = differs(scene, order);
-    let taken = lines(&note, SHEET_LINE)
-        + lines(&options, SHEET_LINE)
-        + lines(&differs, COLUMN_LINE)
-        + extra_lines(scene);
-    let room = ROOM.saturating_sub(taken);
+    let taken = [
+        lines(&note, SHEET_LINE),
+        lines(&options, SHEET_LINE),
+        lines(&differs, COLUMN_LINE),
+        extra_lines(scene),
+    ];
+    let room = taken.into_iter().fold(ROOM, usize::saturating_sub);
     html! {
         section.paper {
             (head(scene, order))
@@ -230,8 +232,8 @@ impl<'a> Row<'a> {
         for spot in spots {
             let entries = scene.model.order.survey.entries(*spot);
             let (now, rest) = entries.split_at(entries.len().min(left));
-            left -= now.len();
-            row.more += rest.len();
+            left = left.saturating_sub(now.len());
+            row.more = row.more.wrapping_add(rest.len());
             if !now.is_empty() {
                 row.shown.push((scene.model.speaker().place(*spot), now));
             }
@@ -241,15 +243,15 @@ impl<'a> Row<'a> {
 
     /// Lines of `width` characters that it takes.
     fn lines(&self, scene: Scene<'_>, width: usize) -> usize {
-        let mut count = 0;
+        let mut count = 0_usize;
         for (place, entries) in &self.shown {
-            count += place.len() + 2;
+            count = count.wrapping_add(place.len()).wrapping_add(2);
             for entry in *entries {
-                count += reading(scene, entry).chars().count() + 1;
+                count = count.wrapping_add(reading(scene, entry).chars().count()).wrapping_add(1);
             }
         }
         if self.more > 0 {
-            count += (scene.later().paper.more_readings)(self.more).len();
+            count = count.wrapping_add((scene.later().paper.more_readings)(self.more).len());
         }
         count.div_ceil(width)
     }
@@ -288,16 +290,16 @@ fn reading(scene: Scene<'_>, entry: &Entry) -> String {
 /// Lines that the rows of readings take beyond two for an ordered number and none for
 /// another row.
 fn extra_lines(scene: Scene<'_>) -> usize {
-    let mut lines = 0;
+    let mut lines = 0_usize;
     for dimension in Dimension::ALL {
         let built = scene.report.preparation.change(dimension) != Length::ZERO;
         let row = Row::of(scene, &dimension.spots(), NUMBER_MOST).lines(scene, READ_LINE);
-        lines += (row + usize::from(built)).saturating_sub(2);
+        lines = lines.wrapping_add(row.wrapping_add(usize::from(built)).saturating_sub(2));
     }
     for spots in OTHERS {
         let row = Row::of(scene, &spots, OTHER_MOST).lines(scene, OTHER_LINE);
         // The rules between the rows and the room about them.
-        lines += row + usize::from(row > 0);
+        lines = lines.wrapping_add(row).wrapping_add(usize::from(row > 0));
     }
     lines
 }
@@ -312,14 +314,12 @@ fn findings(scene: Scene<'_>, room: usize) -> Markup {
         let said = speaker.say(&finding.message);
         let confirmed = finding.severity == Severity::Recheck && scene.model.confirmed(finding);
         let extra = if confirmed { scene.later().paper.confirmed } else { "" };
-        let needs = lines(&said, COLUMN_LINE) + lines(extra, COLUMN_LINE);
-        if needs > left {
-            break;
-        }
-        left -= needs;
+        let needs = lines(&said, COLUMN_LINE).wrapping_add(lines(extra, COLUMN_LINE));
+        let Some(rest) = left.checked_sub(needs) else { break };
+        left = rest;
         shown.push((finding, said, confirmed));
     }
-    let more = all.len() - shown.len();
+    let more = all.len().saturating_sub(shown.len());
     html! {
         @if all.is_empty() { p { (scene.later().check.clear) } }
         ul {
@@ -384,5 +384,9 @@ fn shorten(text: &str, most: usize) -> String {
 
 /// Lines of `width` characters that `text` takes.
 fn lines(text: &str, width: usize) -> usize {
-    if text.is_empty() { 0 } else { 1 + text.chars().count() / width }
+    if text.is_empty() {
+        0
+    } else {
+        text.chars().count().checked_div(width).unwrap_or(0).saturating_add(1)
+    }
 }

@@ -59,6 +59,10 @@ fn thirty(scene: Scene<'_>) -> Markup {
 
 /// Five characters at a time: what a person keeps in mind while writing it down.
 pub(super) fn groups(letters: &str) -> impl Iterator<Item = &str> {
-    (0..letters.len().div_ceil(5))
-        .filter_map(|at| letters.get(at * 5..letters.len().min(at * 5 + 5)))
+    let mut rest = letters;
+    std::iter::from_fn(move || {
+        let (group, behind) = rest.split_at_checked(rest.len().min(5))?;
+        rest = behind;
+        (!group.is_empty()).then_some(group)
+    })
 }

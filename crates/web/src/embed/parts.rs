@@ -12,7 +12,7 @@ const PARTS: [(&str, &str); 5] = [
 
 /// `markup` with its parts named.
 pub(super) fn named(markup: &str) -> String {
-    let mut named = String::with_capacity(markup.len() + 512);
+    let mut named = String::with_capacity(markup.len().saturating_add(512));
     let mut rest = markup;
     while let Some(at) = rest.find('<') {
         let (text, tag) = rest.split_at(at);

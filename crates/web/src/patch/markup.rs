@@ -84,7 +84,9 @@ const WITH_STATE: [&str; 3] = ["input", "option", "textarea"];
 /// [`Fault`] when the markup is not of the kind described above.
 pub(crate) fn parse(markup: &str) -> Result<Vec<Node<'_>>, Fault> {
     let mut reader = Reader { rest: markup };
-    reader.content().map_err(|what| Fault { at: markup.len() - reader.rest.len(), what })
+    reader
+        .content()
+        .map_err(|what| Fault { at: markup.len().saturating_sub(reader.rest.len()), what })
 }
 
 struct Reader<'a> {
@@ -182,7 +184,7 @@ impl<'a> Reader<'a> {
 
     /// What has been read since `start`, an earlier `rest`.
     fn since(&self, start: &'a str) -> &'a [u8] {
-        let length = start.len() - self.rest.len();
+        let length = start.len().saturating_sub(self.rest.len());
         start.as_bytes().get(..length).unwrap_or_default()
     }
 

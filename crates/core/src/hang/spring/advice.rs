@@ -165,7 +165,7 @@ pub fn from_behaviour(balance: &Balance, seen: [Option<Behaves>; 3]) -> Option<A
     let count = |what| seen.iter().flatten().filter(|one| **one == what).count();
     let (drops, stays, rises) =
         (count(Behaves::Drops), count(Behaves::Stays), count(Behaves::Rises));
-    let tried = drops + stays + rises;
+    let tried = drops.saturating_add(stays).saturating_add(rises);
     if tried == 0 {
         return None;
     }

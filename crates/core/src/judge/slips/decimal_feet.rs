@@ -13,12 +13,12 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
     let over = written.length - feet;
     let tenth = Length::from_nm(Length::FOOT.nm() / 10);
     // 7 ft 5 in was 7.5 ft.
-    let inches = over.nm() / Length::INCH.nm();
+    let inches = over.units(Length::INCH);
     if over.floor_to(Length::INCH) == over && (1..10).contains(&inches) {
         meant.value((feet + tenth.times(inches)).round_to(written.step()), 0.5);
     }
     // 7.5 ft was 7 ft 5 in.
-    let tenths = over.round_to(tenth).nm() / tenth.nm();
+    let tenths = over.round_to(tenth).units(tenth);
     if (over - tenth.times(tenths)).abs() <= written.step() && (1..10).contains(&tenths) {
         meant.value(feet + Length::from_inches(tenths), 0.5);
     }

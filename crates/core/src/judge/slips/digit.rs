@@ -36,18 +36,19 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
         &[(marks.whole, 1)]
     };
     let fraction = written.sixteenths().map(|(_, part)| part).filter(|part| *part > 0);
-    let places = parts.iter().map(|(number, _)| digits(*number).count()).sum::<usize>()
-        + usize::from(fraction.is_some());
+    let whole = parts.iter().map(|(number, _)| digits(*number).count());
+    let places = whole.fold(usize::from(fraction.is_some()), usize::wrapping_add);
     #[expect(clippy::cast_precision_loss, reason = "a handful of digits")]
     let each = 1.0 / places as f64;
     for (number, worth) in parts {
         for (place, to) in digits(*number) {
             for from in (0..10).filter(|from| *from != to) {
                 // A number does not begin with nought.
-                if from == 0 && place * 10 > *number && place > 1 {
+                if from == 0 && place.wrapping_mul(10) > *number && place > 1 {
                     continue;
                 }
-                let whole = marks.whole + (from - to) * place * worth;
+                let moved = from.wrapping_sub(to).wrapping_mul(place).wrapping_mul(*worth);
+                let whole = marks.whole.wrapping_add(moved);
                 meant.value(written.with_whole(whole), each * change(from, to));
             }
         }
@@ -55,11 +56,11 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
     if let (Some(part), Unit::Inch) = (fraction, written.unit) {
         // The upper number of the fraction, over what is written below it.
         let lower = 16 >> part.trailing_zeros().min(4);
-        let upper = part * lower / 16;
+        let upper = part.wrapping_mul(lower) / 16;
         for from in (1..lower).filter(|from| *from != upper) {
-            let value = written.with_whole(marks.whole)
-                + Length::from_sixteenths((from - upper) * 16 / lower);
-            if from < 10 && upper < 10 {
+            let moved = from.saturating_sub(upper).saturating_mul(16).checked_div(lower);
+            if let (Some(moved), true) = (moved, from < 10 && upper < 10) {
+                let value = written.with_whole(marks.whole) + Length::from_sixteenths(moved);
                 meant.value(value, each * change(from, upper));
             }
         }

@@ -12,18 +12,19 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
             9 => 5,
             _ => continue,
         };
-        meant.value(written.with_whole(marks.whole + (other - digit) * place), 0.4);
+        let moved = place.wrapping_mul(other).wrapping_sub(place.wrapping_mul(digit));
+        meant.value(written.with_whole(marks.whole.wrapping_add(moved)), 0.4);
     }
     // The last two digits: thirteen to nineteen and thirty to ninety.
     let end = marks.whole % 100;
     let other = if (13..=19).contains(&end) {
-        end % 10 * 10
+        (end % 10).wrapping_mul(10)
     } else if end % 10 == 0 && (30..=90).contains(&end) {
-        10 + end / 10
+        (end / 10).wrapping_add(10)
     } else {
         return;
     };
-    meant.value(written.with_whole(marks.whole - end + other), 0.5);
+    meant.value(written.with_whole(marks.whole.wrapping_sub(end).wrapping_add(other)), 0.5);
 }
 
 #[cfg(test)]

@@ -162,7 +162,8 @@ impl Written {
             Unit::Inch => Length::INCH,
             Unit::Millimetre => Length::MILLIMETRE,
         };
-        self.length + large.times(whole - self.marks().map_or(0, |marks| marks.whole))
+        let own = self.marks().map_or(0, |marks| marks.whole);
+        self.length + large.times(whole.wrapping_sub(own))
     }
 
     /// Whether it is long enough for a tape to sag or a case to matter.

@@ -24,25 +24,28 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
     const TEN_THOUSANDTH: Length = Length::from_nm(2540);
     let mut offer = |whole: i64, digits: i64| {
         if let Some((upper, lower)) = fraction(digits) {
-            let value = Length::from_inches(whole) + Length::from_sixty_fourths(64 / lower * upper);
+            let marks = 64_i64.checked_div(lower).unwrap_or(0).saturating_mul(upper);
+            let value = Length::from_inches(whole) + Length::from_sixty_fourths(marks);
             meant.value(value, 0.5);
         }
     };
     let whole = written.length.floor_to(Length::INCH);
     let part = written.length - whole;
-    let inches = whole.nm() / Length::INCH.nm();
-    let number = part.round_to(TEN_THOUSANDTH).nm() / TEN_THOUSANDTH.nm();
+    let inches = whole.units(Length::INCH);
+    let number = part.round_to(TEN_THOUSANDTH).units(TEN_THOUSANDTH);
     if number > 0 {
         for shorten in [100, 10, 1] {
-            if number % shorten == 0 {
-                offer(inches, number / shorten);
+            if number.checked_rem(shorten) == Some(0) {
+                offer(inches, number.checked_div(shorten).unwrap_or(0));
                 break;
             }
         }
     } else {
         for split in [100, 1000, 10_000] {
-            if inches / split > 0 {
-                offer(inches / split, inches % split);
+            if let Some((whole @ 1.., part)) =
+                inches.checked_div(split).zip(inches.checked_rem(split))
+            {
+                offer(whole, part);
             }
         }
     }

@@ -19,7 +19,9 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
         // The first digit of what was meant is not nought.
         let leads = high_place.saturating_mul(10) > marks.whole;
         if low != high && !(leads && low == 0) {
-            let whole = marks.whole + (high - low) * low_place + (low - high) * high_place;
+            let by = high.wrapping_sub(low);
+            let moved = by.wrapping_mul(low_place.wrapping_sub(high_place));
+            let whole = marks.whole.wrapping_add(moved);
             #[expect(clippy::cast_precision_loss, reason = "a handful of digits")]
             meant.value(written.with_whole(whole), 1.0 / count as f64);
         }

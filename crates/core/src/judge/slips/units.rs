@@ -15,10 +15,10 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
         if written.length.abs() > Length::from_inches(100_000) {
             return;
         }
-        let down = Length::from_nm(written.length.nm().saturating_mul(100) / factor);
-        let up = Length::from_nm(written.length.nm().saturating_mul(factor) / 100);
-        for value in [down, up] {
-            meant.value(value.round_to(written.step()), 1.0 / 6.0);
+        let down = written.length.times(100).units(Length::from_nm(factor));
+        let up = written.length.times(factor).units(Length::from_nm(100));
+        for nm in [down, up] {
+            meant.value(Length::from_nm(nm).round_to(written.step()), 1.0 / 6.0);
         }
     }
 }

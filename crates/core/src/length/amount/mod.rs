@@ -61,7 +61,8 @@ impl Amount {
         }
         let part = times(over, measure)?;
         let under_nm = i64::try_from(under).unwrap_or(i64::MAX);
-        let (nm, left) = (part.nm() / under_nm, part.nm() % under_nm);
+        let nm = part.units(Length::from_nm(under_nm));
+        let left = part.nm().checked_rem(under_nm).unwrap_or(0);
         let sum = base + Length::from_nm(nm);
         if over >= under {
             let refusal = Refusal::from(ReadErrorKind::TopHeavy);
@@ -70,7 +71,7 @@ impl Amount {
         }
         let on_tape = match unit {
             Unit::Inch => on_inch_tape(under),
-            Unit::Millimetre => left == 0 && nm % Unit::Millimetre.finest().nm() == 0,
+            Unit::Millimetre => left == 0 && Length::from_nm(nm).floor_to(unit.finest()).nm() == nm,
         };
         if on_tape {
             return Ok(sum);

@@ -27,12 +27,13 @@ pub(in crate::length) fn concatenated(words: &[Word], vocabulary: &Vocabulary) -
                 n => (n, 2),
             },
         };
-        digits.places += places;
+        digits.places = digits.places.wrapping_add(places);
         if digits.places > 12 {
             return None;
         }
-        digits.value = digits.value * if places == 1 { 10 } else { 100 } + value;
-        digits.groups += 1;
+        let worth = if places == 1 { 10 } else { 100 };
+        digits.value = digits.value.wrapping_mul(worth).wrapping_add(value);
+        digits.groups = digits.groups.wrapping_add(1);
         digits.pair = (digits.groups == 2).then_some((last, value));
         last = value;
     }
@@ -107,24 +108,24 @@ impl Reader<'_> {
                 if n == 0 || self.take(|w| w == Word::Hundred).is_none() {
                     return Some(n);
                 }
-                n * 100
+                n.wrapping_mul(100)
             }
         };
         let rest = self.attempt(|r| {
             r.skip_and();
             r.below_hundred()
         });
-        Some(hundreds + rest.unwrap_or(0))
+        Some(hundreds.wrapping_add(rest.unwrap_or(0)))
     }
 
     fn below_hundred(&mut self) -> Option<u64> {
         let scores = self.vocabulary.by_scores;
         if scores && let [Word::Number(4), Word::Tens(20), rest @ ..] = self.words {
             self.words = rest;
-            return Some(80 + self.ones_behind(80));
+            return Some(self.ones_behind(80).wrapping_add(80));
         }
         if let Some(Word::Tens(tens)) = self.take(|w| matches!(w, Word::Tens(_))) {
-            return Some(tens + self.ones_behind(tens));
+            return Some(self.ones_behind(tens).wrapping_add(tens));
         }
         if self.take(|w| w == Word::Article).is_some() {
             return Some(1);
@@ -149,7 +150,7 @@ impl Reader<'_> {
         let n = self.number(0..=29)?;
         if n == 10 && self.vocabulary.by_scores {
             // `dix-sept`.
-            return Some(10 + self.attempt(|r| r.number(7..=9)).unwrap_or(0));
+            return Some(self.attempt(|r| r.number(7..=9)).unwrap_or(0).wrapping_add(10));
         }
         Some(n)
     }

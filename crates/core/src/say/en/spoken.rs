@@ -45,7 +45,8 @@ fn cardinal(n: u64) -> String {
 
 fn by_digits(n: u64) -> String {
     let digits = n.to_string();
-    let words: Vec<_> = digits.bytes().map(|digit| one(u64::from(digit - b'0'))).collect();
+    let words: Vec<_> =
+        digits.bytes().map(|digit| one(u64::from(digit.saturating_sub(b'0')))).collect();
     words.join(" ")
 }
 

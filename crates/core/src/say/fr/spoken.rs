@@ -46,9 +46,9 @@ fn cardinal(n: u64, ends: bool) -> String {
         17..20 => ["dix-", one(n % 10)].concat(),
         20..70 => joined(tens(n), n % 10, " et "),
         // By scores: `soixante et onze`, `quatre-vingt-onze`.
-        70..80 => joined("soixante", n - 60, " et "),
+        70..80 => joined("soixante", n.saturating_sub(60), " et "),
         80 if ends => "quatre-vingts".to_owned(),
-        80..100 => joined("quatre-vingt", n - 80, "-"),
+        80..100 => joined("quatre-vingt", n.saturating_sub(80), "-"),
         100..200 => with("cent", n % 100),
         200..1000 => {
             let plural = ends && n.is_multiple_of(100);

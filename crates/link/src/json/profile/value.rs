@@ -91,8 +91,8 @@ impl Weight {
             return None;
         }
         let scale = 10_u64.pow(3_u32.saturating_sub(u32::try_from(part.len()).ok()?));
-        let thousandths = whole.parse::<u64>().ok()?.saturating_mul(1000)
-            + part.parse::<u64>().ok()?.saturating_mul(scale);
+        let part = part.parse::<u64>().ok()?.saturating_mul(scale);
+        let thousandths = whole.parse::<u64>().ok()?.saturating_mul(1000).saturating_add(part);
         let grams = match unit.trim() {
             "kg/m2" | "kg/m²" => thousandths,
             // 0.453 592 37 kg to the pound, 0.092 903 04 m² to the square foot (NIST SP 811).

@@ -92,7 +92,7 @@ fn exponent_of(text: &str) -> i32 {
         let digit = i32::from(byte.wrapping_sub(b'0'));
         exponent = exponent.saturating_mul(10).saturating_add(digit).min(1_000_000);
     }
-    if negative { -exponent } else { exponent }
+    if negative { exponent.saturating_neg() } else { exponent }
 }
 
 /// `value` × 10 to the power of `exponent`.
@@ -105,7 +105,7 @@ fn scaled(mut value: f64, exponent: i32) -> f64 {
         let step = left.min(22);
         let power = EXACT.get(step as usize).copied().unwrap_or(1.0);
         value = if exponent < 0 { value / power } else { value * power };
-        left -= step;
+        left = left.saturating_sub(step);
     }
     value
 }

@@ -48,16 +48,21 @@ impl<'a> Parser<'a> {
         self.text.get(bytes).unwrap_or_default()
     }
 
+    /// Goes on by `bytes`.
+    const fn skip(&mut self, bytes: usize) {
+        self.at = self.at.wrapping_add(bytes);
+    }
+
     /// Goes past `byte` if it is next.
     fn take(&mut self, byte: u8) -> bool {
         let is_next = self.peek() == Some(byte);
-        self.at += usize::from(is_next);
+        self.skip(usize::from(is_next));
         is_next
     }
 
     fn space(&mut self) {
         while matches!(self.peek(), Some(b' ' | b'\t' | b'\n' | b'\r')) {
-            self.at += 1;
+            self.skip(1);
         }
     }
 
@@ -79,7 +84,7 @@ impl<'a> Parser<'a> {
             [("null", Value::Null), ("true", Value::Bool(true)), ("false", Value::Bool(false))]
         {
             if rest.starts_with(word) {
-                self.at += word.len();
+                self.skip(word.len());
                 return Ok(value);
             }
         }
@@ -89,7 +94,7 @@ impl<'a> Parser<'a> {
     /// One level further in.
     fn deeper(&self, depth: usize) -> Result<usize, Wrong> {
         if depth < DEPTH_MOST {
-            Ok(depth + 1)
+            Ok(depth.wrapping_add(1))
         } else {
             Err(self.wrong(Syntax::Deep { most: DEPTH_MOST }))
         }
@@ -98,7 +103,7 @@ impl<'a> Parser<'a> {
     fn list(&mut self, depth: usize) -> Result<Value<'a>, Wrong> {
         let depth = self.deeper(depth)?;
         let mut items = Vec::new();
-        self.at += 1;
+        self.skip(1);
         self.space();
         if self.take(b']') {
             return Ok(Value::List(items));
@@ -114,7 +119,7 @@ impl<'a> Parser<'a> {
     fn object(&mut self, depth: usize) -> Result<Value<'a>, Wrong> {
         let depth = self.deeper(depth)?;
         let mut entries = Vec::new();
-        self.at += 1;
+        self.skip(1);
         self.space();
         if self.take(b'}') {
             return Ok(Value::Object(entries));
@@ -140,7 +145,7 @@ impl<'a> Parser<'a> {
     fn ends(&mut self, end: char) -> Result<bool, Wrong> {
         self.space();
         if self.peek().map(char::from) == Some(end) {
-            self.at += 1;
+            self.skip(1);
             return Ok(true);
         }
         if !self.take(b',') {
@@ -152,18 +157,18 @@ impl<'a> Parser<'a> {
 
     /// A text, from its opening to its closing mark; borrowed unless it has escapes.
     fn string(&mut self) -> Result<Cow<'a, str>, Wrong> {
-        self.at += 1;
+        self.skip(1);
         let mut owned: Option<String> = None;
         loop {
             let start = self.at;
             while !matches!(self.peek(), None | Some(b'"' | b'\\' | 0..=0x1f)) {
-                self.at += 1;
+                self.skip(1);
             }
             let plain = self.slice(start..self.at);
             match self.peek() {
                 None => return Err(self.wrong(Syntax::Open)),
                 Some(b'"') => {
-                    self.at += 1;
+                    self.skip(1);
                     return Ok(match owned {
                         None => Cow::Borrowed(plain),
                         Some(text) => Cow::Owned([text.as_str(), plain].concat()),
@@ -183,9 +188,9 @@ impl<'a> Parser<'a> {
     fn escape(&mut self) -> Result<char, Wrong> {
         let wrong = self.wrong(Syntax::Escape);
         let surrogate = self.wrong(Syntax::Surrogate);
-        self.at += 1;
+        self.skip(1);
         let byte = self.peek().ok_or(wrong)?;
-        self.at += 1;
+        self.skip(1);
         Ok(match byte {
             b'"' | b'\\' | b'/' => char::from(byte),
             b'b' => '\u{8}',
@@ -202,7 +207,8 @@ impl<'a> Parser<'a> {
                         }
                         let low = self.hex().ok_or(wrong)?;
                         let low = low.checked_sub(0xdc00).filter(|low| *low < 0x400);
-                        0x1_0000 + ((unit - 0xd800) << 10) + low.ok_or(surrogate)?
+                        let low = low.ok_or(surrogate)?;
+                        0x1_0000_u32.wrapping_add(unit.saturating_sub(0xd800) << 10 | low)
                     }
                     unit => unit,
                 };
@@ -214,9 +220,9 @@ impl<'a> Parser<'a> {
 
     /// Four hexadecimal digits.
     fn hex(&mut self) -> Option<u32> {
-        let digits = self.text.get(self.at..self.at + 4)?;
+        let digits = self.text.get(self.at..)?.get(..4)?;
         let fine = digits.bytes().all(|byte| byte.is_ascii_hexdigit());
-        self.at += 4;
+        self.skip(4);
         if fine { u32::from_str_radix(digits, 16).ok() } else { None }
     }
 
@@ -226,7 +232,7 @@ impl<'a> Parser<'a> {
             return Err(self.wrong(Syntax::Number));
         }
         while matches!(self.peek(), Some(b'0'..=b'9')) {
-            self.at += 1;
+            self.skip(1);
         }
         Ok(())
     }

@@ -19,7 +19,7 @@ pub fn pretty(node: &Node<'_>) -> String {
 }
 
 fn write(node: &Node<'_>, level: Option<usize>, out: &mut String) {
-    let inner = level.map(|level| level + 1);
+    let inner = level.map(|level| level.saturating_add(1));
     match &node.value {
         Value::Null => out.push_str("null"),
         Value::Bool(true) => out.push_str("true"),

@@ -50,12 +50,16 @@ pub struct Wrong {
 /// The line of the byte `at` of `text`, and the character in that line; both from 1.
 #[must_use]
 pub fn line_and_column(text: &str, at: usize) -> (usize, usize) {
-    let (mut line, mut column) = (1, 1);
+    let (mut line, mut column) = (1_usize, 1_usize);
     for (index, letter) in text.char_indices() {
         if index >= at {
             break;
         }
-        (line, column) = if letter == '\n' { (line + 1, 1) } else { (line, column + 1) };
+        (line, column) = if letter == '\n' {
+            (line.saturating_add(1), 1)
+        } else {
+            (line, column.saturating_add(1))
+        };
     }
     (line, column)
 }

@@ -67,7 +67,7 @@ impl Saving {
 
     /// How much of it is written, in hundredths.
     pub(super) fn percent(&self, of: usize) -> usize {
-        self.written.saturating_mul(100) / of.max(1)
+        self.written.saturating_mul(100).checked_div(of).unwrap_or(0)
     }
 
     /// Writes the next of the rows that are `shown`; hands the file over behind the last.

@@ -196,8 +196,8 @@ impl List {
     /// How much of the source has been read, in hundredths.
     #[must_use]
     pub fn percent(&self) -> usize {
-        let length = self.source.text.len().max(1);
-        if self.state == State::Done { 100 } else { self.mark.at.saturating_mul(100) / length }
+        let part = self.mark.at.saturating_mul(100).checked_div(self.source.text.len());
+        if self.state == State::Done { 100 } else { part.unwrap_or(0) }
     }
 
     /// How many pages there are.

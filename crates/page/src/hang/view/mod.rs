@@ -46,7 +46,7 @@ fn page(model: &Model, body: &Markup) -> Markup {
             } @else {
                 span.name { "Hangtrue" }
             }
-            @let (at, of) = (step.index() + 1, Step::ALL.len());
+            @let (at, of) = (step.index().saturating_add(1), Step::ALL.len());
             div.progress {
                 span { ((Text::of(model.language()).progress)(at, of)) }
                 progress value=(at) max=(of) aria-hidden="true" {}
