@@ -140,8 +140,8 @@ pub struct Column {
 impl Column {
     /// What a column of this name holds; ignored where the name does not say.
     ///
-    /// Names in English, in any case, with any separators, with or without a unit:
-    /// `Width (in)`, `POST_TO_POST`, `sillToHeader_mm`, `Hdr Depth`, `width.low`.
+    /// Names in English, Spanish or French, in any case, with any separators, with or without
+    /// a unit: `Width (in)`, `sillToHeader_mm`, `Hdr Depth`, `width.low`, `Altura izq.`.
     #[must_use]
     pub fn guess(name: &str) -> Self {
         let header = Header::of(name);
@@ -178,10 +178,14 @@ impl Column {
     }
 }
 
+const LOWER: [&str; 4] = ["low", "lower", "bottom", "btm"];
+const UPPER: [&str; 3] = ["high", "upper", "top"];
+
 /// The place a name speaks of.
 fn reading(header: &Header) -> Option<Spot> {
     if header.any(&["diagonal", "diag", "diagonals"]) {
         let falling = header.any(&["falling", "down"]) || header.number() == Some(1);
+        let falling = falling || header.before(&UPPER, &LOWER);
         return Some(if falling { Spot::DiagonalFalling } else { Spot::DiagonalRising });
     }
     let sill = header.any(&["sill", "floor", "threshold"]);
@@ -222,11 +226,7 @@ fn reading(header: &Header) -> Option<Spot> {
 fn place(header: &Header, dimension: Dimension) -> Option<Spot> {
     let [first, second, third] = dimension.spots();
     let names: [&[&str]; 3] = match dimension {
-        Dimension::Width => [
-            &["low", "lower", "bottom", "btm"],
-            &["middle", "mid", "center", "centre"],
-            &["high", "upper", "top"],
-        ],
+        Dimension::Width => [&LOWER, &["middle", "mid", "center", "centre"], &UPPER],
         Dimension::Height | Dimension::Header => {
             [&["left", "l"], &["center", "centre", "middle", "mid", "ctr"], &["right", "r"]]
         }

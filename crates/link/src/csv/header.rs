@@ -1,6 +1,6 @@
 //! A column's name as words: whatever the case, the separators, the unit behind it.
 
-use super::Measure;
+use super::{Measure, vocabulary};
 
 /// The words of a header, and the unit it names.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -17,7 +17,7 @@ impl Header {
     /// `postToPost_Width (in.)` → `post to post width`, inches.
     pub(super) fn of(name: &str) -> Self {
         let mut header = Self::default();
-        for word in split(name) {
+        for word in vocabulary::in_english(split(name)) {
             if word == "#" {
                 header.number_sign = true;
             } else if header.measure.is_none() && !header.words.is_empty() {
@@ -51,6 +51,12 @@ impl Header {
     /// Whether this word stands directly before that one.
     pub(super) fn pair(&self, first: &str, second: &str) -> bool {
         self.words.windows(2).any(|pair| matches!(pair, [a, b] if a == first && b == second))
+    }
+
+    /// Whether one of `first` stands somewhere before one of `second`.
+    pub(super) fn before(&self, first: &[&str], second: &[&str]) -> bool {
+        let mut words = self.words.iter().map(String::as_str);
+        words.any(|word| first.contains(&word)) && words.any(|word| second.contains(&word))
     }
 
     /// How often it has this word.

@@ -35,6 +35,7 @@ mod order;
 mod read;
 mod row;
 mod sheet;
+mod vocabulary;
 mod write;
 
 pub use column::{Column, Measure, What};
