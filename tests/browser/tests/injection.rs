@@ -5,7 +5,10 @@
 use anyhow::{Result, ensure};
 use hangtrue_browser::{Browser, Screen, root};
 use hangtrue_core::Spot;
-use hangtrue_core::order::Order;
+use hangtrue_core::hang::care::{Service, Work};
+use hangtrue_core::hang::record::{Place, Record};
+use hangtrue_core::order::{Date, Order};
+use hangtrue_link::record;
 use serde_json::json;
 
 use crate::desk::open as open_desk;
@@ -16,7 +19,7 @@ use crate::orders::{open, typical};
 use crate::walk::at;
 
 /// What is tried: `ran` is the canary.
-const HOSTILE: [&str; 42] = [
+const HOSTILE: [&str; 44] = [
     "<script>ran=1</script>",
     "</script><script>ran=1</script>",
     "<ScRiPt src=data:text/javascript,ran=1></sCrIpT>",
@@ -59,7 +62,13 @@ const HOSTILE: [&str; 42] = [
     "\u{202e}gnp.exe\u{202c} \u{2066}a\u{2069}",
     "zero\u{200b}width\u{200d}join\u{feff}er",
     "__proto__.constructor",
+    "nought\0byte",
+    "../../../../etc/passwd; DROP TABLE orders;--",
 ];
+
+/// Letters that nobody sees: rules for others are not read with them.
+const UNSEEN: [char; 8] =
+    ['\u{202e}', '\u{202c}', '\u{2066}', '\u{2069}', '\u{200b}', '\u{200d}', '\u{feff}', '\0'];
 
 /// Every text that is lacking on the screen, what has run, and what could.
 const LOOK: &str = "
@@ -72,7 +81,7 @@ const LOOK: &str = "
         ['script', 'iframe', 'object', 'embed', 'img', 'style', 'base', 'meta', 'link', 'math', 'animate', 'foreignObject', 'template']
             .includes(one.localName)
         || [...one.attributes].some(({ name }) => name.startsWith('on'))
-        || one.localName === 'a' && !/^(https?|mailto|sms|tel|blob):/.test(one.href));
+        || one.localName === 'a' && !/^(https?:|mailto:|sms:|tel:|blob:|data:application\\/json,)/.test(one.href));
     return [window.ran ?? null, armed.map(one => one.outerHTML.slice(0, 200)), lacking]";
 
 /// Nothing runs, and all of `texts` is on the screen.
@@ -93,6 +102,18 @@ fn order(texts: &[&str]) -> Order {
     order.survey.add(Spot::BowSecond, &next());
     order.note = texts.collect::<Vec<_>>().join(" | ");
     order
+}
+
+/// A door's record with hostile texts in its own places.
+fn record(texts: &[&str]) -> Record {
+    let text = |at: usize| texts.get(at).copied().unwrap_or("end");
+    let mut record = Record { order: typical(), serial: text(0).to_owned(), ..Record::default() };
+    record.order.vehicle = text(1).to_owned();
+    let date = Date { year: 2026, month: 3, day: 2 };
+    let note = text(2).to_owned();
+    record.services.push(Service { date, work: Work::Lubrication, note });
+    record.built.set(Place::TrackLow, text(3));
+    record
 }
 
 /// By a link, opened; taken over as the draft, on every screen and on paper; and come back to.
@@ -167,8 +188,9 @@ pub(crate) async fn at_the_desk(browser: &mut Browser) -> Result<()> {
 /// A dealer's file: its name, doors, questions and texts.
 pub(crate) async fn in_a_profile(browser: &mut Browser) -> Result<()> {
     let prairie = std::fs::read_to_string(root().join("demo/profiles/prairie.json"))?;
-    // Without the last six: a file that holds all of those is not taken as rules.
-    for texts in HOSTILE[..36].chunks(6) {
+    let (unseen, plain): (Vec<&str>, Vec<&str>) =
+        HOSTILE.into_iter().partition(|text| text.contains(UNSEEN));
+    for texts in plain.chunks(6) {
         let text = |at: usize| *texts.get(at).unwrap_or(&"end");
         let mut profile: serde_json::Value = serde_json::from_str(&prairie)?;
         profile["name"] = json!(text(0));
@@ -189,6 +211,18 @@ pub(crate) async fn in_a_profile(browser: &mut Browser) -> Result<()> {
         at(browser, "questions").await?;
         holds(browser, "questions by a profile", &[text(3), text(4)]).await?;
     }
+    ensure!(unseen.len() == 3, "{unseen:?}");
+    for text in unseen {
+        let mut profile: serde_json::Value = serde_json::from_str(&prairie)?;
+        profile["doors"][0]["name"] = json!(text);
+        browser.serve(demo()?.text("/hostile.json", &profile.to_string())).await?;
+        browser.open(Screen::PHONE, "/dealer.html?profile=/hostile.json").await?;
+        browser.find("#app[data-ready]").await?;
+        let told = browser.value("document.querySelector('#rules')?.textContent").await?;
+        let told = told.as_str().unwrap_or_default();
+        ensure!(told.contains("doors.0.name") && told.contains("U+"), "{text:?}: {told:?}");
+        holds(browser, "an unseen letter", &[]).await?;
+    }
     Ok(())
 }
 
@@ -201,6 +235,19 @@ pub(crate) async fn where_the_door_is_hung(browser: &mut Browser) -> Result<()> 
         browser.goto(&format!("/hang.html?{turn}#{payload}")).await?;
         browser.find("#app[data-ready] main.hang-order").await?;
         holds(browser, "hung", &texts[..1]).await?;
+    }
+    for (turn, texts) in HOSTILE.chunks(4).enumerate() {
+        let payload = record::encode(&record(texts)).map_err(|e| anyhow::anyhow!("{e:?}"))?;
+        browser.goto(&format!("/hang.html?record{turn}#{payload}")).await?;
+        // Who opens a door's record sees first what is due.
+        browser.find("#app[data-ready] main.hang-care").await?;
+        for (step, shown) in
+            [("care", &texts[..3]), ("record", &texts[..1]), ("tracks", &texts[3..])]
+        {
+            browser.run(&format!("location.hash = '#/{step}'"), Vec::new()).await?;
+            browser.find(&format!("main.hang-{step}")).await?;
+            holds(browser, step, shown).await?;
+        }
     }
     Ok(())
 }
