@@ -9,8 +9,8 @@ use crate::walk::{READINGS, at, leave_out_the_rest, link, read_the_four, to_the_
 
 /// The pages that a module draws.
 const PAGES: [&str; 5] = ["/", "/desk.html", "/hang.html", "/dealer.html", "/builder.html"];
-const WIDTH: &str = "document.getElementById('width.middle').value";
-const FAULT: &str = "document.querySelector('#fault')?.innerText ?? ''";
+pub(crate) const WIDTH: &str = "document.getElementById('width.middle').value";
+pub(crate) const FAULT: &str = "document.querySelector('#fault')?.innerText ?? ''";
 
 /// The paths of the files in `dist/` that a test picks.
 fn files(is_one: impl Fn(&str) -> bool) -> Result<Vec<String>> {
@@ -44,7 +44,7 @@ fn site_that_can_trap() -> Result<Site> {
 }
 
 /// Takes the console, on which nothing stands but what `is_known` knows.
-async fn only(browser: &mut Browser, is_known: impl Fn(&str) -> bool) -> Result<()> {
+pub(crate) async fn only(browser: &mut Browser, is_known: impl Fn(&str) -> bool) -> Result<()> {
     let lines = browser.take_console().await?;
     ensure!(lines.iter().all(|line| is_known(line)), "{lines:?}");
     Ok(())
@@ -63,7 +63,7 @@ async fn typed_and_trapped(browser: &mut Browser) -> Result<()> {
     only(browser, traps).await
 }
 
-fn traps(line: &str) -> bool {
+pub(crate) fn traps(line: &str) -> bool {
     line.contains("Error") || line.contains("unreachable")
 }
 

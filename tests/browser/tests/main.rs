@@ -28,6 +28,7 @@ mod history;
 mod injection;
 mod languages;
 mod links;
+mod memory;
 mod offline;
 mod orders;
 mod paper;
@@ -91,6 +92,7 @@ fn main() -> ExitCode {
         scenario!(faults::an_unknown_language_is_english; Languages),
         scenario!(faults::without_javascript_the_page_says_so; NoScript),
         scenario!(faults::a_tab_killed_at_every_step),
+        scenario!(memory::its_end_is_told_and_the_draft_is_safe),
         scenario!(offline::all_of_it_works_without_a_network),
         scenario!(offline::a_newer_build_waits_for_a_tap),
         scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),
