@@ -146,6 +146,7 @@ proptest! {
         open in -0.5_f64..1.5,
         tracks in prop::array::uniform2(prop::array::uniform3(-40_i64..40)),
         forces in (1_i64..400, -8.0_f64..8.0),
+        bows in (prop::option::of(0_i64..9000), prop::option::of(1_i64..3000)),
         unit in unit(),
     ) {
         let sheet = sheet("any", unit);
@@ -155,6 +156,8 @@ proptest! {
         room.panel = Length::from_inches(panel.clamp(3, 24));
         room.radius = Length::from_inches(radius);
         (room.rise, room.offset, room.thickness, room.gap) = (rise, offset, thickness, gap);
+        let (first, spacing) = bows;
+        let room = room.with_bows(first.map(Length::from_mm), spacing.map(Length::from_mm), None);
         stays_inside(&support::hang::side(sheet, &room, open), "any")?;
         let [left, right] = tracks;
         stays_inside(&support::hang::tracks(sheet, left, right), "any")?;

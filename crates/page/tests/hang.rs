@@ -175,6 +175,30 @@ fn the_room_overhead_passes_or_strikes_and_the_slider_moves_the_door() {
     assert!(view(&model).contains("Stop: the door strikes."));
 }
 
+/// The places of the bows are asked; without them the answer is the careful one, and says so.
+#[test]
+fn the_room_overhead_says_where_it_takes_the_bows_to_be() {
+    let mut model = opened(Unit::Inch);
+    // The end of the open door rises above the bows' undersides.
+    put(&mut model, "slope", "2");
+    let screen = go(&mut model, Step::Overhead);
+    assert!(
+        screen.contains("anywhere along the door&#39;s way")
+            || screen.contains("anywhere along the door's way")
+    );
+    assert!(screen.contains("Stop: the door strikes.") && screen.contains("assumed: 2 in"));
+    put(&mut model, "bow.first", "24");
+    assert!(view(&model).contains("anywhere from 24 in behind the header on"));
+    assert!(view(&model).contains("Stop: the door strikes."));
+    put(&mut model, "bow.spacing", "40");
+    let screen = view(&model);
+    assert!(screen.contains("the first 24 in behind the header, then every 40 in."), "{screen}");
+    assert!(!screen.contains("Stop: the door strikes."), "{screen}");
+    put(&mut model, "bow.first", "nearby");
+    assert!(view(&model).contains("Not a length yet"));
+    assert!(view(&model).contains("Stop: the door strikes."));
+}
+
 /// Before any step of winding stands its caution, and the first says what is stored.
 #[test]
 fn every_step_of_winding_has_its_caution_before_it() {

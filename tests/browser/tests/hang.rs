@@ -155,7 +155,12 @@ pub(crate) async fn states(
     show(browser, "overhead").await?;
     browser.run(SLIDE, Vec::new()).await?;
     visit(browser, "overhead").await?;
+    fill(browser, "bow.first", "24").await?;
+    fill(browser, "bow.spacing", "24").await?;
+    fill(browser, "slope", "2").await?;
+    visit(browser, "overhead-bows").await?;
     fill(browser, "radius", "9").await?;
+    fill(browser, "bow.width", "wide").await?;
     visit(browser, "overhead-strikes").await?;
     show(browser, "spring").await?;
     visit(browser, "spring-empty").await?;

@@ -10,7 +10,7 @@ use crate::rect::Rect;
 use crate::sheet::Sheet;
 use crate::svg::{Anchor, Svg};
 use hangtrue_core::Length;
-use hangtrue_core::hang::overhead::{Against, Panel, Place, Room, Swept};
+use hangtrue_core::hang::overhead::{Against, Bows, Panel, Place, Room, Swept};
 
 /// The picture's size, in drawing units.
 const SIZE: (f64, f64) = (320.0, 320.0);
@@ -20,6 +20,8 @@ const AREA: Rect = Rect::new(34.0, 30.0, 314.0, 292.0);
 const HEADER: f64 = 60.0;
 /// Nothing is drawn nearer to the edge of the picture, however far it goes.
 const EDGE: f64 = 4.0;
+/// So many bows are drawn; the picture is not wide enough for more.
+const BOWS_MOST: usize = 160;
 /// Thickness of the roof, in drawing units.
 const ROOF: f64 = 6.0;
 
@@ -110,9 +112,40 @@ fn frame(svg: &mut Svg, room: &Room, view: &View) {
     hatch(svg, sill);
     svg.rect("outline", sill);
     svg.line("edge", sill.at(1.0, 0.0), Point::new(SIZE.0 - 2.0, view.sill));
-    if let Some(bow) = room.bow {
-        let under = view.height(room.height + room.header - bow);
-        svg.line("guess edge", Point::new(inner, under), Point::new(SIZE.0 - 2.0, under));
+    if let Some(depth) = room.bow {
+        bows(svg, room, view, depth);
+    }
+}
+
+/// Bows where they hang; a line at their undersides where they may hang anywhere.
+fn bows(svg: &mut Svg, room: &Room, view: &View, depth: Length) {
+    let roof = view.height(room.height + room.header);
+    let under = view.height(room.height + room.header - depth);
+    let face = face(room);
+    let at = |from_header: Length| view.zero + (from_header.to_mm() - face) * view.scale;
+    let end = SIZE.0 - 2.0;
+    let anywhere = |svg: &mut Svg, from: f64| {
+        svg.line("guess edge", Point::new(from, under), Point::new(end, under));
+    };
+    match room.bows {
+        Bows::Anywhere => anywhere(svg, at(Length::ZERO)),
+        Bows::From(first) => {
+            let from = at(first).min(end);
+            svg.line("guess edge", Point::new(from, roof), Point::new(from, under));
+            anywhere(svg, from);
+        }
+        Bows::Every { first, spacing, width } => {
+            let (step, wide) = (spacing.to_mm() * view.scale, width.to_mm() * view.scale);
+            let mut left = at(first);
+            // Nearer to each other than a line is wide, they are a band.
+            for _ in 0..BOWS_MOST {
+                if left >= end {
+                    break;
+                }
+                svg.rect("outline", Rect::new(left, roof, (left + wide).min(end), under));
+                left += step.max(2.0);
+            }
+        }
     }
 }
 

@@ -2,7 +2,7 @@
 
 use hangtrue_core::Length;
 use hangtrue_core::hang::Weight;
-use hangtrue_core::hang::overhead::{Room, sweep};
+use hangtrue_core::hang::overhead::{Bows, Room, sweep};
 use hangtrue_core::hang::spring::{Balance, Turns};
 use hangtrue_core::hang::tracks::Pair;
 use hangtrue_draw::Sheet;
@@ -21,8 +21,15 @@ pub fn room(height: i64, header: i64, slope: f64) -> Room {
         thickness: Length::from_sixteenths(12),
         panel: Length::from_inches(12),
         gap: Length::from_sixteenths(4),
+        bows: Bows::Anywhere,
         assumed: Vec::new(),
     }
+}
+
+/// A door on a rising track, under bows whose places are known, all or the first.
+pub fn bows(all: bool) -> Room {
+    let inch = Length::from_inches;
+    room(90, 9, 2.0).with_bows(Some(inch(14)), all.then_some(inch(24)), None)
 }
 
 /// The side view, opened by a share of the height.

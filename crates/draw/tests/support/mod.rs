@@ -189,6 +189,8 @@ pub fn pictures(language: Language) -> Vec<(&'static str, String)> {
         picture("hang-room-half", &|sheet| hang::side(sheet, &hang::room(90, 9, 0.0), 0.5), inch),
         picture("hang-room-open", &|sheet| hang::side(sheet, &hang::room(102, 12, 2.0), 1.0), mm),
         picture("hang-room-struck", &|sheet| hang::side(sheet, &hang::room(72, 7, 1.0), 0.8), inch),
+        picture("hang-room-bows", &|sheet| hang::side(sheet, &hang::bows(true), 0.4), inch),
+        picture("hang-room-bows-from", &|sheet| hang::side(sheet, &hang::bows(false), 0.4), mm),
         picture("hang-tracks-square", &|sheet| hang::tracks(sheet, [0; 3], [0; 3]), inch),
         picture("hang-tracks-racked", &|sheet| hang::tracks(sheet, [0, 2, 4], [0, 2, 4]), inch),
         picture("hang-tracks-wide", &|sheet| hang::tracks(sheet, [0, -4, -5], [3, 2, 6]), mm),

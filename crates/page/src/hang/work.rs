@@ -109,7 +109,9 @@ impl Model {
         };
         let door = self.profile.door(&self.record.order.answers);
         let known = door.map_or_else(Track::default, Track::of);
-        Room::of(&self.numbers(), known.under(typed))
+        let room = Room::of(&self.numbers(), known.under(typed))?;
+        let [first, spacing, width] = BOWS.map(|name| self.length(name));
+        Some(room.with_bows(first, spacing, width))
     }
 
     /// How far the slider has the door open.
@@ -194,6 +196,9 @@ impl Model {
         self.speaker().length(length.round_to(self.unit().step()))
     }
 }
+
+/// The fields of where the bows hang: the first, from one to the next, how wide.
+pub(super) const BOWS: [&str; 3] = ["bow.first", "bow.spacing", "bow.width"];
 
 /// The name of the choice of what the door does at a height.
 pub(super) const fn behaves(height: Height) -> &'static str {

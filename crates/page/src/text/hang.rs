@@ -219,6 +219,18 @@ pub struct Overhead {
     pub strikes: fn(Against, &str, &str) -> String,
     /// How far the open door reaches in.
     pub reach: fn(&str) -> String,
+    /// Over where the bows hang.
+    pub bows: &'static str,
+    /// How it is measured, and what it is good for.
+    pub bows_how: &'static str,
+    /// The first, from one to the next, how wide.
+    pub bow: [&'static str; 3],
+    /// Where they were taken to hang: anywhere.
+    pub bows_anywhere: &'static str,
+    /// Anywhere from there on.
+    pub bows_from: fn(&str) -> String,
+    /// The first there, each next so much further in.
+    pub bows_every: fn(&str, &str) -> String,
     /// Over the door's own figures.
     pub figures: &'static str,
     /// That they were assumed.

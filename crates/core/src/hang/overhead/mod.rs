@@ -2,16 +2,19 @@
 //!
 //! Rigid panels, a roller at each hinge and at both ends, every roller's axis on the track
 //! (straight, arc, straight). The outer faces of the panels sweep an envelope as the door
-//! opens; it is measured against the header, the roof skin and the bows.
+//! opens; it is measured against the header, the roof skin and the bows, where they hang as far
+//! as that is known, else anywhere.
 //!
 //! Seen from the side: `x` from the axes of the closed door's rollers into the body, `y` up
 //! from the sill, both in mm. Panels lie on the outside of the curve, towards the roof.
 
+mod bows;
 mod curtain;
 mod path;
 mod room;
 mod sweep;
 
+pub use bows::{BOW_WIDTH, Bows};
 pub use curtain::{Curtain, Panel};
 pub use path::Path;
 pub use room::{Assumed, GAP, OFFSET, PANEL, RADIUS, RISE, Room, THICKNESS, Track};

@@ -1,6 +1,6 @@
 //! What the room overhead is reckoned from: the order, the profile, and what is assumed.
 
-use super::{Curtain, Path};
+use super::{BOW_WIDTH, Bows, Curtain, Path};
 use crate::length::Length;
 use crate::order::Numbers;
 use crate::profile;
@@ -36,6 +36,8 @@ pub enum Assumed {
     Panel,
     /// From the closed door to the header.
     Gap,
+    /// How wide a bow is.
+    BowWidth,
 }
 
 /// What is known of a door and its track; what is missing is assumed.
@@ -110,6 +112,8 @@ pub struct Room {
     pub panel: Length,
     /// From the closed door's outer face to the header's inner face.
     pub gap: Length,
+    /// Where the bows hang.
+    pub bows: Bows,
     /// What nobody gave.
     pub assumed: Vec<Assumed>,
 }
@@ -143,6 +147,7 @@ impl Room {
             thickness: take(track.thickness, THICKNESS, Assumed::Thickness),
             panel: take(track.panel, PANEL, Assumed::Panel),
             gap: take(track.gap, GAP, Assumed::Gap),
+            bows: Bows::Anywhere,
             assumed,
         };
         let real = room.height > room.panel
@@ -150,6 +155,28 @@ impl Room {
             && room.panel >= PANEL_LEAST
             && room.radius >= Length::ZERO;
         real.then_some(room)
+    }
+
+    /// The same with what is known of its bows: from the header's inner face to the first, from
+    /// one to the next, and their width.
+    #[must_use]
+    pub fn with_bows(
+        mut self,
+        first: Option<Length>,
+        spacing: Option<Length>,
+        width: Option<Length>,
+    ) -> Self {
+        self.bows = Bows::of(first, spacing, width.unwrap_or(BOW_WIDTH));
+        if width.is_none() && matches!(self.bows, Bows::Every { .. }) {
+            self.assumed.push(Assumed::BowWidth);
+        }
+        self
+    }
+
+    /// The header's inner face, from the axes of the closed door's rollers, in mm.
+    #[must_use]
+    pub fn face(&self) -> f64 {
+        -(self.offset + self.thickness + self.gap).to_mm()
     }
 
     /// The path of the rollers.

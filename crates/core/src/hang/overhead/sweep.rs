@@ -14,7 +14,7 @@ pub enum Against {
     Header,
     /// The roof skin.
     Roof,
-    /// The underside of a roof bow, wherever in the door's way it is.
+    /// A roof bow, where the room has them.
     Bow,
 }
 
@@ -117,6 +117,7 @@ struct Seen {
     stations: Vec<Station>,
     header: Tight,
     roof: Tight,
+    bow: Tight,
     deepest: f64,
 }
 
@@ -130,6 +131,7 @@ impl Seen {
             let now = curtain.at(lift);
             for panel in &now {
                 seen.face(panel);
+                seen.below_bows(room, panel, lift);
                 for corner in panel.outer {
                     seen.corner(room, corner, lift);
                 }
@@ -167,8 +169,8 @@ impl Seen {
             at: Place { x: 0.0, y: 0.0 },
             lift: Length::ZERO,
         };
-        let (header, roof) = (none(Against::Header), none(Against::Roof));
-        Self { stations: stations.collect(), header, roof, deepest: 0.0 }
+        let [header, roof, bow] = [Against::Header, Against::Roof, Against::Bow].map(none);
+        Self { stations: stations.collect(), header, roof, bow, deepest: 0.0 }
     }
 
     /// Where an outer face crosses the rays.
@@ -201,7 +203,7 @@ impl Seen {
 
     /// What one corner leaves to the header and to the roof skin.
     fn corner(&mut self, room: &Room, corner: Place, lift: f64) {
-        let face = -(room.offset + room.thickness + room.gap).to_mm();
+        let face = room.face();
         let underside = room.height.to_mm();
         let below = (underside - corner.y).max(0.0);
         let beside = corner.x - face;
@@ -216,20 +218,36 @@ impl Seen {
         self.deepest = self.deepest.max(beside);
     }
 
+    /// What an outer face leaves to the bows.
+    fn below_bows(&mut self, room: &Room, panel: &Panel, lift: f64) {
+        let Some(depth) = room.bow else { return };
+        let under = (room.height + room.header - depth).to_mm();
+        let [from, to] = panel.outer;
+        let (left, at) = room.bows.left(room.face(), under, from, to);
+        let left = Length::from_mm_f64(left);
+        if left < self.bow.left {
+            self.bow = Tight { left, at, lift: Length::from_mm_f64(lift), ..self.bow };
+        }
+    }
+
     /// The most that any place of the outline differs by.
     fn moved(&self, coarser: &Self) -> f64 {
         let pairs = self.stations.iter().zip(&coarser.stations);
         let outline =
             pairs.fold(0.0_f64, |most, (fine, coarse)| most.max((fine.reach - coarse.reach).abs()));
         let tight = |fine: &Tight, coarse: &Tight| (fine.left - coarse.left).abs().to_mm();
-        outline.max(tight(&self.header, &coarser.header)).max(tight(&self.roof, &coarser.roof))
+        let pairs = [
+            (&self.header, &coarser.header),
+            (&self.roof, &coarser.roof),
+            (&self.bow, &coarser.bow),
+        ];
+        pairs.into_iter().fold(outline, |most, (fine, coarse)| most.max(tight(fine, coarse)))
     }
 
     fn swept(self, room: &Room, positions: u32, moved: f64) -> Swept {
         let mut tight = vec![self.header, self.roof];
-        if let Some(bow) = room.bow {
-            let left = self.roof.left - bow;
-            tight.push(Tight { against: Against::Bow, left, ..self.roof });
+        if room.bow.is_some() {
+            tight.push(self.bow);
         }
         let reach = Length::from_mm_f64(self.deepest);
         let reached = self.stations.iter().filter(|station| station.reach > 0.0);
@@ -244,7 +262,8 @@ const NEAR: f64 = 400.0;
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::hang::overhead::Track;
+    use crate::hang::overhead::{Bows, Track};
+    use proptest::prelude::*;
 
     fn room(header: i64, bow: Option<i64>, slope: f64, radius: i64) -> Room {
         Room {
@@ -258,6 +277,7 @@ mod tests {
             thickness: Length::from_sixteenths(12),
             panel: Length::from_inches(12),
             gap: Length::from_sixteenths(4),
+            bows: Bows::Anywhere,
             assumed: Vec::new(),
         }
     }
@@ -336,5 +356,65 @@ mod tests {
         let track = Track::default();
         assert_eq!(track.under(Track { rise: Some(room.rise), ..track }).rise, Some(room.rise));
         assert_eq!(sweep(&room).fit(), Fit::Passes);
+    }
+
+    /// On a track that rises into the body the open door's end is highest: bows anywhere stop
+    /// it, the same bows pass where none hangs there, and do not where one does.
+    #[test]
+    fn bows_clear_of_the_way_let_a_door_pass_that_bows_anywhere_would_stop() {
+        let bare = sweep(&room(10, None, 2.0, 3));
+        // 1/10 in more than what is left to the roof.
+        let bow = Length::from_mm_f64(left(&bare, Against::Roof) + 2.54);
+        let room = Room { bow: Some(bow), ..room(10, None, 2.0, 3) };
+        let anywhere = sweep(&room);
+        assert!((left(&anywhere, Against::Bow) - -2.54).abs() < 1e-3);
+        assert_eq!(anywhere.fit(), Fit::Strikes);
+        let inches = Length::from_inches;
+        let swept = |short: i64, spacing: Option<Length>| {
+            let first = Some(bare.reach - inches(short));
+            sweep(&room.clone().with_bows(first, spacing, None))
+        };
+        // The last bow over the door ends 18 in before the door does: 18 in × tan 2° = 0.63 in
+        // lower there.
+        let clear = swept(20, Some(inches(30)));
+        let expected = 18.0 * 25.4 * 2.0_f64.to_radians().tan() - 2.54;
+        assert!((left(&clear, Against::Bow) - expected).abs() < 0.1, "{:?}", clear.tight);
+        assert_eq!(clear.fit(), Fit::Passes);
+        assert_eq!(swept(2, Some(inches(30))).fit(), Fit::Strikes);
+        // No word of the others: there may be one at the end.
+        assert_eq!(swept(20, None).fit(), Fit::Strikes);
+        assert_eq!(swept(-10, None).fit(), Fit::Passes);
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig::with_cases(32))]
+
+        /// Knowing where the bows hang never makes the answer worse, and never passes what a
+        /// finer look would not.
+        #[test]
+        fn placed_bows_leave_at_least_what_bows_anywhere_leave(
+            header in 7_i64..14, bow in 0_i64..64, slope in 0.0_f64..4.0, radius in 2_i64..8,
+            first in 0_i64..900, spacing in 1_i64..900,
+        ) {
+            let careful = room(header, Some(bow), slope, radius);
+            let mm = |mm| Some(Length::from_mm(mm));
+            let known = careful.clone().with_bows(mm(first), mm(spacing), None);
+            let partly = careful.clone().with_bows(mm(first), None, None);
+            let [anywhere, from, placed] = [&careful, &partly, &known].map(sweep);
+            let bow = |swept: &Swept| left(swept, Against::Bow);
+            prop_assert!(bow(&from) >= bow(&anywhere) - 0.1 && bow(&placed) >= bow(&from) - 0.1);
+            if anywhere.fit() == Fit::Passes {
+                prop_assert!(placed.fit() != Fit::Strikes || bow(&placed) > -0.1);
+            }
+            // What is told is what a look eight times as fine sees.
+            for (room, swept) in [(&careful, &anywhere), (&known, &placed)] {
+                let finer = Seen::of(room, swept.positions * 8);
+                let finer = finer.swept(room, 0, 0.0);
+                for (one, fine) in swept.tight.iter().zip(&finer.tight) {
+                    let off = (one.left - fine.left).abs().to_mm();
+                    prop_assert!(off < 0.1, "{off} {one:?} {fine:?} {}", swept.positions);
+                }
+            }
+        }
     }
 }

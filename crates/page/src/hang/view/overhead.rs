@@ -2,8 +2,9 @@
 
 use super::parts::{self, Takes};
 use crate::hang::model::Model;
+use crate::hang::work::BOWS;
 use hangtrue_core::Length;
-use hangtrue_core::hang::overhead::{Assumed, Fit, Room, Swept, Tight, sweep};
+use hangtrue_core::hang::overhead::{Assumed, BOW_WIDTH, Bows, Fit, Room, Swept, Tight, sweep};
 use hangtrue_draw::Sheet;
 use maud::{Markup, PreEscaped, html};
 
@@ -18,6 +19,7 @@ pub(super) fn view(model: &Model) -> Markup {
                 Some(room) => (answer(model, &room)),
                 None => (parts::verdict("stop", text.no_door)),
             }
+            (bows(model))
             (figures(model))
             (parts::go_on(model))
         }
@@ -43,12 +45,12 @@ fn answer(model: &Model, room: &Room) -> Markup {
                     span aria-hidden="true" { (text.ends[1]) }
                 }
             }
-            section { (told(model, &swept)) }
+            section { (told(model, room, &swept)) }
         }
     }
 }
 
-fn told(model: &Model, swept: &Swept) -> Markup {
+fn told(model: &Model, room: &Room, swept: &Swept) -> Markup {
     let text = &model.words().overhead;
     let fit = swept.fit();
     let kind = match fit {
@@ -64,6 +66,7 @@ fn told(model: &Model, swept: &Swept) -> Markup {
             }
         }
         p { ((text.reach)(&model.told(swept.reach))) }
+        @if room.bow.is_some() { p { (stand(model, room.bows)) } }
         p.hint { (text.how) }
     }
 }
@@ -75,6 +78,38 @@ fn one(model: &Model, tight: &Tight) -> String {
         (text.left)(tight.against, &left, &lift)
     } else {
         (text.strikes)(tight.against, &left, &lift)
+    }
+}
+
+/// Where the bows were taken to hang.
+fn stand(model: &Model, bows: Bows) -> String {
+    let text = &model.words().overhead;
+    match bows {
+        Bows::Anywhere => text.bows_anywhere.to_owned(),
+        Bows::From(first) => (text.bows_from)(&model.told(first)),
+        Bows::Every { first, spacing, .. } => {
+            (text.bows_every)(&model.told(first), &model.told(spacing))
+        }
+    }
+}
+
+/// Where the bows hang, if somebody looks.
+fn bows(model: &Model) -> Markup {
+    let text = &model.words().overhead;
+    let assumed = (text.assumed_as)(&model.speaker().length(BOW_WIDTH));
+    html! {
+        section {
+            h2 { (text.bows) }
+            p.hint { (text.bows_how) }
+            div.fields {
+                @for ((name, label), hint) in
+                    BOWS.into_iter().zip(text.bow).zip(["", "", assumed.as_str()])
+                {
+                    @let hint = if model.fields.get(name).is_empty() { hint } else { "" };
+                    (parts::field(model, name, label, hint, Takes::Length))
+                }
+            }
+        }
     }
 }
 
@@ -117,5 +152,6 @@ fn assumed(room: &Room, figure: Assumed) -> Option<Length> {
         Assumed::Thickness => room.thickness,
         Assumed::Panel => room.panel,
         Assumed::Gap => room.gap,
+        Assumed::BowWidth => BOW_WIDTH,
     })
 }

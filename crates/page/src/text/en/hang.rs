@@ -166,6 +166,27 @@ const OVERHEAD: Overhead = Overhead {
         format!("{}: strikes by {by}, with the door lifted by {lift}", names::against(against))
     },
     reach: |by| format!("The open door reaches {by} into the body."),
+    bows: "Where the roof bows are",
+    bows_how: "Measure along the roof with the door closed. Bows that are clear of the door's way \
+               do not stop it.",
+    bow: [
+        "From the header's inner face to the near edge of the first bow",
+        "From that edge to the same edge of the next bow",
+        "Width of a bow, along the body",
+    ],
+    bows_anywhere: "Bows are taken to hang anywhere along the door's way: the careful answer. Say \
+                    below where they are, and only those count.",
+    bows_from: |first| {
+        format!(
+            "Bows are taken to hang anywhere from {first} behind the header on: the careful \
+             answer. With the spacing too, only bows where they are count."
+        )
+    },
+    bows_every: |first, spacing| {
+        format!(
+            "Bows as you placed them: the first {first} behind the header, then every {spacing}."
+        )
+    },
     figures: "The door and its track",
     assumed: "Figures marked as assumed are common practice with no published source. Take them \
               from the maker's sheet, or measure.",
@@ -175,7 +196,7 @@ const OVERHEAD: Overhead = Overhead {
     assumed_as: |by| format!("assumed: {by}"),
     no_door: "No door is built like this. Look at the panel's height and the opening's.",
     how: "Rigid panels, every roller on the track, opened in steps until the swept room moves by \
-          less than 0.1 mm. Bows are taken to hang anywhere along the door's way.",
+          less than 0.1 mm.",
 };
 
 const FIT: FitText = FitText {

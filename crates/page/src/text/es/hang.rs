@@ -178,6 +178,27 @@ const OVERHEAD: Overhead = Overhead {
         format!("{}: choca por {by} con la puerta levantada {lift}", names::against(against))
     },
     reach: |by| format!("La puerta abierta entra {by} en la caja."),
+    bows: "Dónde están los arcos del techo",
+    bows_how: "Mida a lo largo del techo con la puerta cerrada. Los arcos que quedan fuera del \
+               recorrido de la puerta no la detienen.",
+    bow: [
+        "De la cara interior del dintel a la orilla cercana del primer arco",
+        "De esa orilla a la misma orilla del arco siguiente",
+        "Ancho de un arco, a lo largo de la caja",
+    ],
+    bows_anywhere: "Se supone que puede haber arcos en cualquier punto del recorrido: la respuesta \
+                    prudente. Diga abajo dónde están, y solo esos cuentan.",
+    bows_from: |first| {
+        format!(
+            "Se supone que puede haber arcos en cualquier punto a partir de {first} detrás del \
+             dintel: la respuesta prudente. Con la separación también, solo cuentan donde están."
+        )
+    },
+    bows_every: |first, spacing| {
+        format!(
+            "Arcos donde usted los puso: el primero a {first} del dintel, luego cada {spacing}."
+        )
+    },
     figures: "La puerta y su riel",
     assumed: "Las medidas marcadas como supuestas son práctica común sin fuente publicada. Tómelas \
               de la hoja del fabricante, o mida.",
@@ -187,7 +208,7 @@ const OVERHEAD: Overhead = Overhead {
     assumed_as: |by| format!("supuesto: {by}"),
     no_door: "Ninguna puerta se hace así. Vea la altura del panel y la de la abertura.",
     how: "Paneles rígidos, cada rodillo en el riel, abierta por pasos hasta que el espacio barrido \
-          cambie menos de 0.1 mm. Se supone que puede haber arcos en cualquier punto del recorrido.",
+          cambie menos de 0.1 mm.",
 };
 
 const FIT: FitText = FitText {

@@ -184,6 +184,28 @@ const OVERHEAD: Overhead = Overhead {
         format!("{}\u{a0}: heurté de {by}, la porte levée de {lift}", names::against(against))
     },
     reach: |by| format!("La porte ouverte avance de {by} dans le fourgon."),
+    bows: "Où sont les arceaux du toit",
+    bows_how: "Mesurez le long du toit, la porte fermée. Les arceaux hors du chemin de la porte ne \
+               l’arrêtent pas.",
+    bow: [
+        "De la face intérieure du linteau au bord proche du premier arceau",
+        "De ce bord au même bord de l’arceau suivant",
+        "Largeur d’un arceau, le long du fourgon",
+    ],
+    bows_anywhere: "On suppose qu’un arceau peut pendre partout sur le chemin de la porte\u{a0}: la \
+                    réponse prudente. Dites ci-dessous où ils sont, et eux seuls comptent.",
+    bows_from: |first| {
+        format!(
+            "On suppose qu’un arceau peut pendre partout à partir de {first} derrière le \
+             linteau\u{a0}: la réponse prudente. Avec l’espacement aussi, eux seuls comptent."
+        )
+    },
+    bows_every: |first, spacing| {
+        format!(
+            "Arceaux là où vous les placez\u{a0}: le premier à {first} du linteau, puis tous les \
+             {spacing}."
+        )
+    },
     figures: "La porte et son rail",
     assumed: "Les mesures marquées comme supposées sont de pratique courante, sans source publiée. \
               Prenez-les dans la fiche du fabricant, ou mesurez.",
@@ -194,8 +216,7 @@ const OVERHEAD: Overhead = Overhead {
     no_door: "Aucune porte n’est faite ainsi. Regardez la hauteur du panneau et celle de \
               l’ouverture.",
     how: "Panneaux rigides, chaque roulette sur le rail, ouverte par pas jusqu’à ce que l’espace \
-          balayé change de moins de 0,1 mm. On suppose qu’un arceau peut pendre partout sur le \
-          chemin de la porte.",
+          balayé change de moins de 0,1 mm.",
 };
 
 const FIT: FitText = FitText {

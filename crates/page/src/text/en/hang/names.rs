@@ -75,6 +75,7 @@ pub(super) fn figure(figure: Assumed) -> &'static str {
         Assumed::Thickness => "Panel thickness",
         Assumed::Panel => "Panel height, hinge to hinge",
         Assumed::Gap => "Closed door to the header, filled by the seal",
+        Assumed::BowWidth => "Width of a bow",
     }
 }
 

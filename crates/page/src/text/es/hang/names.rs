@@ -77,6 +77,7 @@ pub(super) fn figure(figure: Assumed) -> &'static str {
         Assumed::Thickness => "Espesor del panel",
         Assumed::Panel => "Altura del panel, de bisagra a bisagra",
         Assumed::Gap => "De la puerta cerrada al dintel, lo que llena el sello",
+        Assumed::BowWidth => "Ancho de un arco",
     }
 }
 

@@ -82,6 +82,7 @@ pub(super) fn figure(figure: Assumed) -> &'static str {
         Assumed::Thickness => "Épaisseur du panneau",
         Assumed::Panel => "Hauteur du panneau, de charnière à charnière",
         Assumed::Gap => "De la porte fermée au linteau, rempli par le joint",
+        Assumed::BowWidth => "Largeur d’un arceau",
     }
 }
 
