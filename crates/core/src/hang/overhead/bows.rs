@@ -89,10 +89,10 @@ struct Bow {
 impl Bow {
     /// What a face leaves that runs from `from` into the body to `to`.
     fn left(&self, from: Place, to: Place) -> (f64, Place) {
-        if let Some(top) = self.highest_below(from, to) {
-            if top.y >= self.under {
-                return (self.under - top.y, top);
-            }
+        if let Some(top) = self.highest_below(from, to)
+            && top.y >= self.under
+        {
+            return (self.under - top.y, top);
         }
         let from_corner = [self.begin, self.end].into_iter().filter(|x| x.is_finite()).map(|x| {
             let corner = Place { x, y: self.under };

@@ -6,6 +6,7 @@
 //! for the two horizontal tracks, whose hangers move both ways.
 
 mod pair;
+mod rounding;
 mod shims;
 pub mod upper;
 

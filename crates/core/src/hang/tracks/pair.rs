@@ -1,6 +1,7 @@
 //! The two vertical tracks.
 
-use super::shims::{Level, Shims, Side, Stand};
+use super::rounding::{Faces, bent, shimmed, spacing_of, whole};
+use super::shims::{Shims, Stand};
 use crate::judge::least_squares::{Adjusted, Row};
 use crate::length::Length;
 
@@ -74,41 +75,39 @@ impl Pair {
         let (left, right) = (faces(-1.0), faces(1.0));
         let inner_left = left.into_iter().fold(f64::MIN, f64::max);
         let inner_right = right.into_iter().fold(f64::MAX, f64::min);
-        let shims = Shims([
-            left.map(|face| sixteenths(inner_left - face)),
-            right.map(|face| sixteenths(face - inner_right)),
-        ]);
-        let shimmed = |side: Side, level: Level| shims.at(side, level).to_mm();
-        let mut after = [0.0; 3];
-        let mut ends = [[0.0; 3]; 2];
-        for level in Level::ALL {
-            let at = level.index();
-            let (Some(l), Some(r)) = (left.get(at), right.get(at)) else { continue };
-            let [l, r] = [l + shimmed(Side::Left, level), r - shimmed(Side::Right, level)];
-            if let Some(cell) = after.get_mut(at) {
-                *cell = r - l;
-            }
-            if let [lefts, rights] = &mut ends
-                && let (Some(left), Some(right)) = (lefts.get_mut(at), rights.get_mut(at))
-            {
-                (*left, *right) = (l, r);
-            }
-        }
-        let stand = |spacing: [f64; 3], [left, right]: [[f64; 3]; 2]| {
+        // In sixteenths, as they would be if shims came in any thickness.
+        let exact = [
+            left.map(|face| (inner_left - face) / Length::SIXTEENTH.to_mm()),
+            right.map(|face| (face - inner_right) / Length::SIXTEENTH.to_mm()),
+        ];
+        let stand = |faces: Faces| {
+            let (spacing, [left, right]) = (spacing_of(faces), faces);
             let most = spacing.into_iter().fold(f64::MIN, f64::max);
             let least = spacing.into_iter().fold(f64::MAX, f64::min);
             let ([ll, _, lh], [rl, _, rh]) = (left, right);
             let diagonal = |across: f64| (across * across + rise * rise).sqrt();
             let by = Length::from_mm_f64(diagonal(rh - ll) - diagonal(rl - lh));
-            Stand { spread: Length::from_mm_f64(most - least), diagonals: lean_read.then_some(by) }
+            (Length::from_mm_f64(most - least), by)
         };
-        let [l, m, h] = after;
+        let told = |faces: Faces| {
+            let (spread, diagonals) = stand(faces);
+            Stand { spread, diagonals: lean_read.then_some(diagonals) }
+        };
+        let faces = [left, right];
+        // Where no diagonal was read, a pair that may be square is not racked on purpose.
+        let shims = whole(&exact, |shims| {
+            let after = shimmed(faces, shims);
+            let (spread, diagonals) = stand(after);
+            spread.max(diagonals.abs()).max(Length::from_mm_f64(bent(after)))
+        });
+        let after = shimmed(faces, &shims);
+        let [l, m, h] = spacing_of(after);
         Some(Solved {
             spacing: spacing.map(Length::from_mm_f64),
             lean: lean_read.then(|| Length::from_mm_f64(lean)),
-            found: stand(spacing, [left, right]),
+            found: told(faces),
             shims,
-            result: stand(after, ends),
+            result: told(after),
             target: Length::from_mm_f64((l + m + h) / 3.0).round_to(Length::SIXTY_FOURTH),
             worst,
         })
@@ -192,12 +191,6 @@ impl Pair {
     }
 }
 
-/// Whole sixteenths, the nearest, never below nothing.
-#[expect(clippy::cast_possible_truncation, reason = "a float cast saturates")]
-fn sixteenths(mm: f64) -> i64 {
-    libm::round(mm.max(0.0) / Length::SIXTEENTH.to_mm()) as i64
-}
-
 #[cfg(test)]
 mod tests {
     use super::super::shims::TOLERANCE;
@@ -270,6 +263,16 @@ mod tests {
         read.diagonal[0] = vec![read.diagonal[0][0] + Length::INCH];
         read.diagonal[1] = vec![read.diagonal[1][0] + Length::INCH];
         assert!(read.solve().unwrap().worst > 4.0);
+    }
+
+    /// 1/16 in wider above, and nobody knows whether it is square: one shim, not one a side.
+    #[test]
+    fn half_a_sixteenth_a_side_is_one_shim() {
+        let mut read = pair([0; 3], [WIDE, WIDE, WIDE + 1], TALL);
+        read.diagonal = [Vec::new(), Vec::new()];
+        let solved = read.solve().unwrap();
+        assert_eq!(solved.shims.total(), Length::SIXTEENTH);
+        assert_eq!(solved.result.spread, Length::ZERO);
     }
 
     fn places() -> impl Strategy<Value = ([i64; 3], [i64; 3], i64)> {
