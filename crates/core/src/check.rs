@@ -76,10 +76,10 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
     })
 }
 
-/// Checks `survey` by the built-in rules alone: neither the judge nor a dealer is asked.
+/// Checks `survey` by the rules alone, with the limits of `profile`: the judge is not asked.
 #[must_use]
-pub fn check_by_rules(survey: &Survey) -> Report {
-    conclude(survey, &Profile::default(), |_| Judgement::default())
+pub fn check_by_rules(survey: &Survey, profile: &Profile) -> Report {
+    conclude(survey, profile, |_| Judgement::default())
 }
 
 /// The report; `weigh` puts what the judge finds among what the rules find.

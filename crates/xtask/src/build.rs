@@ -11,6 +11,7 @@ use std::path::{Path, PathBuf};
 use anyhow::{Context as _, Result, anyhow};
 use wasm_bindgen_cli_support::{Bindgen, Output};
 
+use crate::names;
 use crate::sh::{self, say};
 use crate::split::{self, Halves};
 
@@ -57,9 +58,9 @@ pub(crate) fn halves(package: &str) -> Result<(Built, Vec<u8>)> {
 }
 
 fn built(mut output: Output, name: &str) -> Result<Built> {
+    let glue = names::shorten(&mut output)?;
     let wasm = output.wasm_mut().emit_wasm();
-    let wasm_name = format!("{name}_bg.wasm");
-    Ok(Built { wasm_name, wasm, glue: output.js().to_owned() })
+    Ok(Built { wasm_name: format!("{name}_bg.wasm"), wasm, glue })
 }
 
 /// The module alone, with the names of its functions left in.

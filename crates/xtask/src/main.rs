@@ -11,6 +11,7 @@ mod embed;
 mod eval;
 mod fuzz;
 mod hostile;
+mod names;
 mod reproduce;
 mod serve;
 mod sh;
@@ -32,7 +33,7 @@ usage: cargo xtask COMMAND
   embed             dist/embed/ as a webmaster's tools take it: types, manifest, schemas
   eval [--quick] [--check] [--seed N] [--surveys N] [--only TEXT]
                     the judge on invented surveys, by seed, beside simpler checks
-  bench [judge | archive | pack | keystroke] [--long]
+  bench [judge | archive | pack | keystroke | cold | pages] [--long]
                     speed, beside what a web developer would pick: target/bench.json
   hostile [--payloads N]  ten million random links: what the worst of them costs
   fuzz TARGET [--seconds N] [--runs N]  libFuzzer on one of the ways in of tests/hostile

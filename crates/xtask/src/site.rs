@@ -242,7 +242,7 @@ impl Press {
         let build: String =
             build.finalize().iter().take(8).map(|byte| format!("{byte:02x}")).collect();
         let files: Vec<&str> = self.files.iter().map(|file| file.name.as_str()).collect();
-        let worker = read(web, "worker/worker.js")?
+        let worker = embed::short(&read(web, "worker/worker.js")?)
             .replace("{{build}}", &format!("hangtrue-{build}"))
             .replace("{{files}}", &files.join(" "));
         self.files.push(File { name: "worker.js".to_owned(), bytes: worker.into_bytes() });
@@ -273,7 +273,7 @@ fn script(glue: &str, boot: &str, module: &str) -> Result<String> {
         bail!("the boot script must import once from: {from}");
     }
     let glue = glue.replace(export, "const init = __wbg_init;");
-    Ok(format!("{glue}{}", boot.replace(import, "")))
+    Ok(embed::short(&format!("{glue}{}", boot.replace(import, ""))))
 }
 
 /// Every `href` and `src` must be a file of the site, its folder or a fragment: a 404 is found here.
@@ -302,7 +302,7 @@ pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
 }
 
 fn with_fault(web: &Path, script: &str) -> Result<String> {
-    Ok(embed::short(&read(web, FAULT_SCRIPT)?) + &read(web, script)?)
+    Ok(read(web, FAULT_SCRIPT)? + &read(web, script)?)
 }
 
 pub(crate) fn read(web: &Path, name: &str) -> Result<String> {

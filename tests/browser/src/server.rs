@@ -13,6 +13,8 @@ use std::thread::JoinHandle;
 use std::time::Duration;
 
 use anyhow::{Context as _, Result, bail};
+use flate2::Compression;
+use flate2::write::GzEncoder;
 
 /// What to serve.
 #[derive(Clone, Debug, Default)]
@@ -21,6 +23,7 @@ pub struct Site {
     texts: BTreeMap<String, String>,
     headers: Vec<(String, String)>,
     collects: bool,
+    compresses: bool,
 }
 
 /// Put first into every page, where an engine's console can be heard only from inside: what it
@@ -82,6 +85,13 @@ impl Site {
     #[must_use]
     pub fn header(mut self, name: &str, value: &str) -> Self {
         self.headers.push((name.to_owned(), value.to_owned()));
+        self
+    }
+
+    /// Sends what is asked for with gzip where the browser takes it, as hosts do.
+    #[must_use]
+    pub fn compressed(mut self) -> Self {
+        self.compresses = true;
         self
     }
 
@@ -219,10 +229,13 @@ fn answer(
     let mut lines = BufReader::new(stream).lines();
     let first = lines.next().context("an empty request")??;
     // All of the request must be read, or closing the connection resets it.
+    let mut gzip = false;
     for line in lines {
-        if line?.is_empty() {
+        let line = line?.to_ascii_lowercase();
+        if line.is_empty() {
             break;
         }
+        gzip |= site.compresses && line.starts_with("accept-encoding:") && line.contains("gzip");
     }
     // Browsers open connections ahead of need; one of those must not outlive the server.
     if stop.load(Ordering::SeqCst) {
@@ -241,12 +254,16 @@ fn answer(
     log.lock()
         .unwrap_or_else(PoisonError::into_inner)
         .push(format!("{} {path}", status.get(..3).unwrap_or_default()));
+    let body = if gzip { compressed(&body)? } else { body };
     let mut head = format!(
         "HTTP/1.1 {status}\r\nContent-Type: {}\r\nContent-Length: {}\r\nConnection: close\r\n\
          Cache-Control: no-cache\r\n",
         media_type(&file),
         body.len(),
     );
+    if gzip {
+        head += "Content-Encoding: gzip\r\n";
+    }
     for (name, value) in &site.headers {
         head += &format!("{name}: {value}\r\n");
     }
@@ -254,6 +271,12 @@ fn answer(
     stream.write_all(b"\r\n")?;
     stream.write_all(&body)?;
     Ok(())
+}
+
+fn compressed(body: &[u8]) -> std::io::Result<Vec<u8>> {
+    let mut encoder = GzEncoder::new(Vec::new(), Compression::best());
+    encoder.write_all(body)?;
+    encoder.finish()
 }
 
 /// A page with [`COLLECTOR`] in it, behind its doctype.

@@ -94,6 +94,7 @@ fn main() -> ExitCode {
         scenario!(faults::a_tab_killed_at_every_step),
         scenario!(memory::its_end_is_told_and_the_draft_is_safe),
         scenario!(offline::all_of_it_works_without_a_network),
+        scenario!(offline::a_second_visit_asks_the_network_for_nothing),
         scenario!(offline::a_newer_build_waits_for_a_tap),
         scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),
         scenario!(offline::the_worker_that_removes_itself),

@@ -85,6 +85,23 @@ pub(crate) async fn all_of_it_works_without_a_network(browser: &mut Browser) -> 
     Ok(())
 }
 
+pub(crate) async fn a_second_visit_asks_the_network_for_nothing(
+    browser: &mut Browser,
+) -> Result<()> {
+    browser.open(Screen::PHONE, "/").await?;
+    is_kept(browser).await?;
+    ensure!(!browser.server.requests().is_empty(), "nothing came from the server at all");
+    for page in ["/", "/desk.html", "/hang.html"] {
+        let before = browser.server.requests().len();
+        browser.goto(&format!("{page}?again")).await?;
+        browser.find("#app[data-ready]").await?;
+        let asked = browser.server.requests().split_off(before);
+        // The browser's own look whether there is a newer build: nothing waits for it.
+        ensure!(asked.iter().all(|line| line == "200 /worker.js"), "{page} asks for {asked:?}");
+    }
+    Ok(())
+}
+
 pub(crate) async fn a_newer_build_waits_for_a_tap(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/#/width").await?;
     is_kept(browser).await?;

@@ -63,9 +63,15 @@ impl Scene<'_> {
 /// The whole screen as markup. The same model gives the same markup.
 #[must_use]
 pub fn view(model: &Model) -> String {
-    let report = model.report();
-    let problems = if model.told { problems(model, &report) } else { Vec::new() };
-    let scene = Scene { model, report: &report, problems: &problems };
+    // Until Continue is pressed the first screens show nothing that the judge says, so that a
+    // key there does not wait for it; Continue asks it.
+    let by_rules = model.step.is_first() && !model.told;
+    drawn(model, &if by_rules { model.by_rules() } else { model.report() })
+}
+
+fn drawn(model: &Model, report: &Report) -> String {
+    let problems = if model.told { problems(model, report) } else { Vec::new() };
+    let scene = Scene { model, report, problems: &problems };
     let body = match model.step {
         Step::Start => start::view(scene),
         Step::Frame => frame::view(scene),
@@ -168,4 +174,41 @@ fn progress(model: &Model) -> Option<(usize, usize)> {
         Step::Send => all,
     };
     Some((at, all))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hangtrue_core::Spot;
+
+    /// A frame to be built down, readings that differ, and one that slipped by a foot.
+    const READ: [(Spot, &str); 8] = [
+        (Spot::WidthMiddle, "92 3/16"),
+        (Spot::WidthLow, "80 3/16"),
+        (Spot::HeightCenter, "101 1/2"),
+        (Spot::HeightLeft, "104"),
+        (Spot::HeaderLeft, "6 1/2"),
+        (Spot::HeaderRight, "5 1/2"),
+        (Spot::PostLeft, "1"),
+        (Spot::BowFirst, "1 1/4"),
+    ];
+
+    #[test]
+    fn until_continue_is_pressed_the_first_screens_show_nothing_that_the_judge_says() {
+        let mut model = Model::new(Environment::default());
+        for (spot, text) in READ {
+            model.order.survey.set(spot, 0, text);
+        }
+        assert!(model.report().judgement.alarm);
+        let first = [Step::Start, Step::Frame, Step::Width, Step::Height, Step::Header, Step::Bow];
+        for step in first {
+            for prepared in [false, true] {
+                (model.step, model.order.survey.prepared) = (step, prepared);
+                assert_eq!(view(&model), drawn(&model, &model.report()), "{step:?}");
+            }
+        }
+        // Then they do.
+        (model.step, model.told) = (Step::Width, true);
+        assert_ne!(drawn(&model, &model.by_rules()), drawn(&model, &model.report()));
+    }
 }

@@ -32,17 +32,22 @@ pub(crate) fn run(words: &[&str]) -> Result<()> {
             page::site()?;
             page::pack(&mut table)?;
             page::keystroke(&mut table)?;
+            page::cold(&mut table)?;
+            page::pages(&mut table)?;
         }
         ["archive"] => archive::run(&mut table, long)?,
-        ["pack"] if !long => {
+        ["pack" | "keystroke" | "cold" | "pages"] if !long => {
             page::site()?;
-            page::pack(&mut table)?;
+            match words {
+                ["pack"] => page::pack(&mut table)?,
+                ["keystroke"] => page::keystroke(&mut table)?,
+                ["cold"] => page::cold(&mut table)?,
+                _ => page::pages(&mut table)?,
+            }
         }
-        ["keystroke"] if !long => {
-            page::site()?;
-            page::keystroke(&mut table)?;
-        }
-        _ => bail!("usage: cargo xtask bench [judge | archive | pack | keystroke] [--long]"),
+        _ => bail!(
+            "usage: cargo xtask bench [judge | archive | pack | keystroke | cold | pages] [--long]"
+        ),
     }
     table.write()
 }

@@ -1,4 +1,4 @@
-//! What the page does, beside two stacks from npm, in one page of one Chromium.
+//! What the page does in Chromium: beside two stacks from npm, and from the first byte on.
 
 use std::fs;
 use std::path::PathBuf;
@@ -21,7 +21,7 @@ pub(super) fn pack(table: &mut Table) -> Result<()> {
     let built = build::module("hangtrue-bench")?;
     fs::write(folder.join("pack.js"), built.glue)?;
     fs::write(folder.join(built.wasm_name), built.wasm)?;
-    drive(table, "pack")
+    drive(table, "bench-page", "pack")
 }
 
 /// Adds a keystroke in a full survey.
@@ -30,7 +30,24 @@ pub(super) fn pack(table: &mut Table) -> Result<()> {
 /// When something cannot be built or run.
 pub(super) fn keystroke(table: &mut Table) -> Result<()> {
     bundle()?;
-    drive(table, "keystroke")
+    drive(table, "bench-page", "keystroke")
+}
+
+/// Adds the way from an address to the first reading accepted.
+///
+/// # Errors
+/// When something cannot be built or run, or a repeated visit asks the network.
+pub(super) fn cold(table: &mut Table) -> Result<()> {
+    drive(table, "bench-cold", "cold")
+}
+
+/// Adds what Lighthouse says of every page.
+///
+/// # Errors
+/// When something cannot be built or run.
+pub(super) fn pages(table: &mut Table) -> Result<()> {
+    install_from_npm()?;
+    drive(table, "bench-cold", "pages")
 }
 
 /// Builds the site, which the browser is given in each of them.
@@ -63,15 +80,20 @@ fn bundle() -> Result<PathBuf> {
 }
 
 /// Runs what measures in the browser, and takes its rows in.
-fn drive(table: &mut Table, what: &'static str) -> Result<()> {
-    let words = ["run", "--quiet", "--package=hangtrue-browser"];
-    let words = [&words[..], &["--example=bench-page", "--", what]].concat();
+fn drive(table: &mut Table, example: &str, what: &'static str) -> Result<()> {
+    let words = ["run", "--quiet", "--package=hangtrue-browser", "--example"];
+    let words = [&words[..], &[example, "--", what]].concat();
     let rows: Value = serde_json::from_str(&sh::output(&mut sh::cargo(&words))?)?;
     for row in rows.as_array().context("rows")? {
         let text = |key: &str| row.get(key).and_then(Value::as_str).unwrap_or_default();
         let values = row.get("values").and_then(Value::as_array).into_iter().flatten();
         let values = values.filter_map(Value::as_f64).collect();
-        let unit = if text("unit") == "p99" { "ms, 99 of 100" } else { "ms, 50 of 100" };
+        let unit = match text("unit") {
+            "p50" => "ms, 50 of 100",
+            "p99" => "ms, 99 of 100",
+            "points" => "points of 100",
+            _ => "ms",
+        };
         table.add(what, text("what"), text("who"), unit, values);
     }
     Ok(())

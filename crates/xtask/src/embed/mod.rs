@@ -60,7 +60,7 @@ pub(crate) fn files(web: &Path, built: &Built) -> Result<Vec<File>> {
     let wasm = with_section(&built.wasm, "style", minify(&sheet).as_bytes());
     let wasm_hash = integrity(&wasm);
     let wasm_name = format!("hangtrue-survey-{VERSION}.wasm");
-    let glue = short(&built.glue);
+    let glue = built.glue.as_str();
     let glue_name = format!("hangtrue-survey-{VERSION}.glue.js");
     let glue_hash = integrity(glue.as_bytes());
     let script = short(&read(web, "embed/survey.js")?)
@@ -81,7 +81,7 @@ pub(crate) fn files(web: &Path, built: &Built) -> Result<Vec<File>> {
     ];
     let mut files = vec![
         (wasm_name, wasm),
-        (glue_name, glue.into_bytes()),
+        (glue_name, glue.as_bytes().to_vec()),
         (script_name.clone(), script.into_bytes()),
         ("custom-elements.json".to_owned(), papers::manifest(&script_name)?.into_bytes()),
         ("hangtrue-survey.d.ts".to_owned(), types::declarations()?.into_bytes()),
