@@ -3,8 +3,9 @@
 //! `cargo xtask bench keystroke` build what is needed and run this; it prints rows as JSON.
 //!
 //! Of a keystroke all is measured that runs before the event is over. Ours is the built site itself:
-//! the text is read, the whole survey checked with all rules and the judge, the screen rendered and
-//! patched, the draft kept. What the peers do and do not stands at the head of their scripts.
+//! the text is read, the whole survey checked with all rules, the screen rendered and patched, the
+//! draft kept. Until Continue is pressed that screen shows nothing that the judge says and does not
+//! ask it; a key where a fault is told, with the judge, is measured by itself. What the peers do and do not stands at the head of their scripts.
 
 #![allow(clippy::print_stdout, clippy::indexing_slicing)]
 
@@ -18,7 +19,7 @@ use serde_json::{Value, json};
 const ROUNDS: usize = 10;
 
 /// Sides and what each is, ours first: the others are compared with it.
-type Sides = [(&'static str, &'static str); 3];
+type Sides<'a> = &'a [(&'static str, &'static str)];
 
 const PACK: &str =
     "<!doctype html><meta charset=utf-8><title>bench</title><link rel=icon href=data:,>
@@ -84,6 +85,24 @@ const KEYSTROKE: &str = "<div id=usual></div><div id=lean></div><script type=mod
       if (!side.echo().includes('92 1/4')) throw new Error(`${name} shows ${side.echo()}`);
       return times;
     };
+    // Continue, on a width of nine inches: from then on the screen tells what is wrong at each key.
+    window.tell = () => {
+      const { set, key } = sides.ours;
+      set('9');
+      key();
+      document.querySelector('button[type=submit]').click();
+      return document.querySelector('#problems') !== null;
+    };
+    // Keys one a frame, so that the browser lays out after each.
+    window.type = async (rounds) => {
+      for (let round = 0; round < rounds; round += 1)
+        for (const text of typed) {
+          sides.ours.set(text);
+          sides.ours.key();
+          await new Promise(requestAnimationFrame);
+        }
+      return rounds * typed.length;
+    };
     return document.querySelectorAll('#app *').length;
   };
 </script>";
@@ -122,7 +141,7 @@ async fn pack(browser: &mut Browser) -> Result<Vec<Value>> {
         ("usual", "JSON, lz-string, qrcode"),
         ("lean", "JSON, lz-string, lean-qr"),
     ];
-    measure(browser, "a full order as link and QR code", sides, 30).await
+    measure(browser, "a full order as link and QR code", &sides, 30).await
 }
 
 async fn keystroke(browser: &mut Browser) -> Result<Vec<Value>> {
@@ -151,24 +170,66 @@ async fn keystroke(browser: &mut Browser) -> Result<Vec<Value>> {
     browser.tap("[id='width.low']").await?;
     eprintln!("{} elements in ours", browser.value("begin()").await?);
     let sides = [
-        ("ours", "Hangtrue, with the judge, drawings and draft"),
+        ("ours", "Hangtrue, with all rules, drawings and draft"),
         ("usual", "fraction.js, mathjs, zod, React"),
         ("lean", "numeric-quantity, valibot, plain DOM"),
     ];
-    measure(browser, "a keystroke in a full survey", sides, 10).await
+    let mut rows = measure(browser, "a keystroke in a full survey", &sides, 10).await?;
+    rows.extend(parts(browser).await?);
+    ensure!(browser.value("tell()").await? == true, "nothing is told of nine inches");
+    let told = [("ours", "Hangtrue, with the judge")];
+    rows.extend(measure(browser, "a keystroke where a fault is told", &told, 10).await?);
+    Ok(rows)
+}
+
+/// What a key takes until its frame, by what the browser does meanwhile, as it accounts for it.
+async fn parts(browser: &mut Browser) -> Result<Vec<Value>> {
+    browser.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": 4 })).await?;
+    browser.devtools("Performance.enable", json!({ "timeDomain": "timeTicks" })).await?;
+    let parts = [
+        ("TaskDuration", "all that the browser's main thread does"),
+        ("ScriptDuration", "script and module"),
+        ("RecalcStyleDuration", "style"),
+        ("LayoutDuration", "layout"),
+    ];
+    let mut all = parts.map(|_| Vec::new());
+    for _ in 0..ROUNDS {
+        let before = metrics(browser).await?;
+        let keys = browser.run("return type(...arguments)", vec![json!(10)]).await?;
+        let after = metrics(browser).await?;
+        for ((name, _), values) in parts.iter().zip(&mut all) {
+            let took = seconds(&after, name)? - seconds(&before, name)?;
+            values.push(took * 1000.0 / keys.as_f64().context("keys")?);
+        }
+    }
+    let rows = parts.iter().zip(all).map(|((_, who), values)| {
+        json!({ "what": "a key to its frame, processor /4", "who": who, "unit": "p50",
+                "values": values })
+    });
+    Ok(rows.collect())
+}
+
+async fn metrics(browser: &Browser) -> Result<Value> {
+    browser.devtools("Performance.getMetrics", json!({})).await
+}
+
+fn seconds(metrics: &Value, name: &str) -> Result<f64> {
+    let all = metrics["metrics"].as_array().into_iter().flatten();
+    let mut found = all.filter(|metric| metric["name"] == name);
+    found.find_map(|metric| metric["value"].as_f64()).with_context(|| format!("no {name}"))
 }
 
 /// Rows of the middle of each round, and of the slowest hundredth of all rounds.
 async fn measure(
     browser: &mut Browser,
     what: &str,
-    sides: Sides,
+    sides: Sides<'_>,
     times: usize,
 ) -> Result<Vec<Value>> {
     let mut rows = Vec::new();
     for slower in [1, 4] {
         browser.devtools("Emulation.setCPUThrottlingRate", json!({ "rate": slower })).await?;
-        let mut all = sides.map(|_| (Vec::new(), Vec::new()));
+        let mut all = vec![(Vec::new(), Vec::new()); sides.len()];
         for round in 0..=ROUNDS {
             for ((side, _), (middles, pooled)) in sides.iter().zip(&mut all) {
                 let seen =

@@ -34,7 +34,16 @@ pub(super) struct Fit<'a> {
     plausible: &'a Plausible,
     /// Log prior density of `sizes`.
     usual: f64,
+    /// What bent diagonals do at every scale; empty where there is none.
+    bends: Vec<Bend>,
+}
+
+/// What the diagonals' second-order part does at one scale, whatever the pattern.
+struct Bend {
+    /// 1 for each reading of a diagonal.
     diagonals: Vec<f64>,
+    with_itself: f64,
+    with_readings: f64,
 }
 
 /// One guess, weighed.
@@ -111,13 +120,18 @@ impl<'a> Fit<'a> {
                 let network = Network::of(readings, &sizes, scale)?;
                 Some((libm::log(scale.weight) + network.evidence(), network))
             })
-            .collect();
-        let diagonals = readings
+            .collect::<Vec<_>>();
+        let diagonals: Vec<f64> = readings
             .iter()
             .map(|r| f64::from(u8::from(r.spot.group() == Group::Diagonal)))
             .collect();
+        let bends = if diagonals.iter().any(|d| *d != 0.0) {
+            networks.iter().map(|(_, network)| Bend::of(network, &diagonals)).collect()
+        } else {
+            Vec::new()
+        };
         let usual = plausible.log(&sizes);
-        Some(Self { readings, networks, sizes, plausible, usual, diagonals })
+        Some(Self { readings, networks, sizes, plausible, usual, bends })
     }
 
     /// Log weight of a survey in which nobody slipped and nothing is knocked.
@@ -147,7 +161,10 @@ impl<'a> Fit<'a> {
     }
 
     fn effect<'p>(&self, index: usize, pattern: &'p Pattern) -> Effect<'p> {
-        let felt = self.networks.iter().map(|(_, network)| self.felt(network, pattern)).collect();
+        let felt = self.networks.iter().enumerate();
+        let felt =
+            felt.map(|(scale, (_, network))| felt_at(network, self.bends.get(scale), pattern));
+        let felt = felt.collect();
         let moves = self.networks.get(1).map_or([0.0; 4], |(_, n)| n.moves(&pattern.direction));
         let mut touched = [false; 4];
         for reading in pattern.touches().filter_map(|i| self.readings.get(i)) {
@@ -158,24 +175,6 @@ impl<'a> Fit<'a> {
             }
         }
         Effect { index, pattern, felt, moves, touched }
-    }
-
-    fn felt(&self, network: &Network, pattern: &Pattern) -> Felt {
-        let sum = |left: &[f64], right: &[f64]| left.iter().zip(right).map(|(l, r)| l * r).sum();
-        let push = network.felt(&pattern.direction);
-        let a: f64 = sum(&pattern.direction, &push);
-        let b = sum(&pattern.direction, &network.pull);
-        let bend = if self.diagonals.iter().any(|d| *d != 0.0) {
-            let bent = network.felt(&self.diagonals);
-            [
-                sum(&self.diagonals, &bent),
-                sum(&self.diagonals, &push),
-                sum(&self.diagonals, &network.pull),
-            ]
-        } else {
-            [0.0; 3]
-        };
-        Felt { a: a.max(0.0), b, bend }
     }
 
     /// What the diagonals are off by, beyond the first order, when the sizes move by
@@ -220,7 +219,7 @@ impl<'a> Fit<'a> {
         let (a, b) = felt.get(1).map_or((0.0, 0.0), |felt| (felt.a, felt.b));
         let best = if a > 1e-12 { b / a } else { 0.5 * (guess.least + guess.most) };
         let change = within(best, guess.least, guess.most);
-        let bent = if self.diagonals.is_empty() { 0.0 } else { self.bent(moves, change) };
+        let bent = if self.bends.is_empty() { 0.0 } else { self.bent(moves, change) };
         let most = self.each(felt, |felt| gain_at_most(felt, bent, guess.least, guess.most));
         // log p ≤ p − 1, no size is more than usual, and four scales are four times one.
         let ceiling = most.into_iter().fold(f64::NEG_INFINITY, f64::max);
@@ -268,6 +267,31 @@ impl<'a> Fit<'a> {
     pub(super) fn told(&self) -> Option<&Network> {
         self.networks.get(1).map(|(_, network)| network)
     }
+}
+
+impl Bend {
+    fn of(network: &Network, diagonals: &[f64]) -> Self {
+        Self {
+            with_itself: product(diagonals, &network.felt(diagonals)),
+            with_readings: product(diagonals, &network.pull),
+            diagonals: diagonals.to_vec(),
+        }
+    }
+}
+
+/// What `pattern` does to the fit at the scale of `network`.
+fn felt_at(network: &Network, bend: Option<&Bend>, pattern: &Pattern) -> Felt {
+    let push = network.felt(&pattern.direction);
+    let a = product(&pattern.direction, &push);
+    let b = product(&pattern.direction, &network.pull);
+    let bend = bend.map_or([0.0; 3], |bend| {
+        [bend.with_itself, product(&bend.diagonals, &push), bend.with_readings]
+    });
+    Felt { a: a.max(0.0), b, bend }
+}
+
+fn product(left: &[f64], right: &[f64]) -> f64 {
+    left.iter().zip(right).map(|(l, r)| l * r).sum()
 }
 
 /// The log likelihood's gain b·δ − ½a·δ² + fixed of a change δ, once the diagonals are bent.

@@ -50,7 +50,7 @@ pub(super) struct Habit {
 }
 
 fn on(length: Length, step: Length) -> bool {
-    length.floor_to(step) == length
+    length.nm().checked_rem(step.nm()) == Some(0)
 }
 
 impl Habit {
