@@ -19,3 +19,16 @@ const module = async () => {
 };
 const startPage = await begun(module());
 startPage(...(await read));
+
+// On the first visit some of this has come before the worker answered for the page: what it has
+// not seen go by is asked for once more, for it to keep beside the build.
+const keep = async () => {
+  const wasm = new URL("{{wasm}}", import.meta.url);
+  const page = location.pathname + location.search;
+  for (const file of [page, import.meta.url, profile, "{{glue}}", wasm]) {
+    if (!(await caches.match(file))) await fetch(file, { credentials: "omit" });
+  }
+};
+const keepOrNot = () => keep().catch(() => undefined);
+if (navigator.serviceWorker?.controller) keepOrNot();
+else navigator.serviceWorker?.addEventListener("controllerchange", keepOrNot, { once: true });

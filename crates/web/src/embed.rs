@@ -77,7 +77,7 @@ impl Program for Guest {
     }
 
     fn view(model: &Told) -> String {
-        parts::named(&view(&model.guest.page))
+        parts::as_guest(&view(&model.guest.page))
     }
 
     fn carry_out(app: &Rc<App<Self>>, effect: Effect) {

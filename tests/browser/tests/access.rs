@@ -3,7 +3,7 @@
 
 use crate::orders::{crowded, open, to_be_built, typical};
 use crate::paper::on_paper;
-use crate::states;
+use crate::{builder, states};
 use anyhow::{Context as _, Result, ensure};
 use hangtrue_browser::{Browser, Screen};
 use serde_json::json;
@@ -74,6 +74,10 @@ pub(crate) async fn the_desk(browser: &mut Browser) -> Result<()> {
 
 pub(crate) async fn hanging_the_door(browser: &mut Browser) -> Result<()> {
     crate::hang::states(browser, Screen::PHONE, is_for_everyone).await
+}
+
+pub(crate) async fn the_builder(browser: &mut Browser) -> Result<()> {
+    builder::states(browser, Screen::DESK, is_for_everyone).await
 }
 
 pub(crate) async fn the_print_sheet(browser: &mut Browser) -> Result<()> {

@@ -37,7 +37,7 @@ pub(crate) fn within(host: &str, expression: &str) -> String {
 
 /// Waits for the screen of that step.
 pub(crate) async fn at(browser: &Browser, host: &str, step: &str) -> Result<()> {
-    browser.until(&within(host, &format!("s.querySelector('main.step-{step}')"))).await?;
+    browser.until(&within(host, &format!("s.querySelector('.step-{step}')"))).await?;
     Ok(())
 }
 
@@ -65,15 +65,15 @@ pub(crate) async fn to_the_check(browser: &Browser, host: &str) -> Result<()> {
         press(browser, host, &css, Key::Enter).await?;
     }
     loop {
-        let shown = "s.querySelector('main.step-proof, main.step-questions, main.step-check')";
+        let shown = "s.querySelector('.step-proof, .step-questions, .step-check')";
         browser.until(&within(host, shown)).await?;
-        if browser.value(&within(host, "!s.querySelector('main.step-proof')")).await? == true {
+        if browser.value(&within(host, "!s.querySelector('.step-proof')")).await? == true {
             return Ok(());
         }
         let heading = "s.querySelector('#heading').innerText";
         let asked = browser.value(&within(host, heading)).await?;
         press(browser, host, "[data-act=skip]", Key::Enter).await?;
-        let other = format!("!s.querySelector('main.step-proof') || {heading} !== {asked}");
+        let other = format!("!s.querySelector('.step-proof') || {heading} !== {asked}");
         browser.until(&within(host, &other)).await?;
     }
 }
@@ -81,7 +81,7 @@ pub(crate) async fn to_the_check(browser: &Browser, host: &str) -> Result<()> {
 /// From the check to the finished order.
 pub(crate) async fn to_the_end(browser: &Browser, host: &str) -> Result<()> {
     at(browser, host, "check").await?;
-    press(browser, host, "main button[type=submit]", Key::Enter).await?;
+    press(browser, host, "#main button[type=submit]", Key::Enter).await?;
     at(browser, host, "send").await
 }
 
@@ -191,7 +191,7 @@ pub(crate) async fn removed_and_put_back_it_goes_on(browser: &mut Browser) -> Re
         .await?;
     at(browser, "hangtrue-survey", "check").await?;
     ensure!(browser.value(&inside(text)).await? == numbers, "what was typed is still there");
-    ensure!(browser.value(&inside("s.querySelectorAll('main').length")).await? == 1);
+    ensure!(browser.value(&inside("s.querySelectorAll('#main').length")).await? == 1);
     Ok(())
 }
 

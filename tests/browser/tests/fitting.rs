@@ -24,6 +24,11 @@ async fn enlarged(browser: &Browser, name: &str) -> Result<()> {
     loses_nothing(browser, &format!("{name} at {width} px")).await
 }
 
+pub(crate) async fn spaced_text_on_the_walk(browser: &mut Browser) -> Result<()> {
+    states::of_the_walk(browser, Screen::PHONE, "en", spaced).await?;
+    states::beside_the_walk(browser, Screen::PHONE, spaced).await
+}
+
 pub(crate) async fn spaced_text_elsewhere(browser: &mut Browser) -> Result<()> {
     states::of_the_desk(browser, Screen::DESK, spaced).await?;
     hang::states(browser, Screen::PHONE, spaced).await?;
@@ -51,6 +56,35 @@ pub(crate) async fn an_enlarged_page_of_hanging(browser: &mut Browser) -> Result
         hang::states(browser, screen, enlarged).await?;
     }
     Ok(())
+}
+
+/// A bar that takes room of the page, as on a desk, at the smallest width: in every engine, by a
+/// sheet of its own where the engine's bar lies over the page.
+pub(crate) async fn beside_a_scroll_bar(browser: &mut Browser) -> Result<()> {
+    const BAR: &str = "
+        const root = document.documentElement;
+        if (root.clientWidth === innerWidth) {
+            const sheet = new CSSStyleSheet();
+            sheet.replaceSync('html { width: calc(100% - 15px) !important; overflow: visible }');
+            document.adoptedStyleSheets = [sheet];
+        }
+        return innerWidth - Math.min(root.clientWidth, root.offsetWidth);";
+    const SPILLS: &str = "
+        const edge = document.documentElement.getBoundingClientRect().right;
+        return [...document.querySelectorAll('main, main *, header, header *')]
+            .filter(it => it.checkVisibility() && !it.closest('svg, .visually-hidden, .scroll, .paper')
+                && it.getBoundingClientRect().right > edge + 0.5)
+            .map(it => it.outerHTML.slice(0, 120));";
+    let narrow = Screen { width: 320, height: 568, touch: false };
+    let visit = async |browser: &Browser, name: &str| {
+        let bar = browser.run(BAR, Vec::new()).await?;
+        ensure!(bar.as_u64() >= Some(10), "{name}: the bar takes {bar} px");
+        let spills = browser.run(SPILLS, Vec::new()).await?;
+        ensure!(spills == json!([]), "{name}: {spills:#}");
+        Ok(())
+    };
+    states::of_the_walk(browser, narrow, "en", visit).await?;
+    states::beside_the_walk(browser, narrow, visit).await
 }
 
 /// A script body: what would move by itself, or does.
@@ -88,11 +122,25 @@ async fn as_wished(browser: &Browser, name: &str) -> Result<()> {
         browser.run(DRAWN, Vec::new()).await?;
         let name = format!("{name}, {wish}");
         loses_nothing(browser, &name).await?;
-        can_be_read(browser, &name, 5).await?;
+        // Forced colours are the person's own pairs: how far apart those are, the page has no say.
+        if !media.forced {
+            can_be_read(browser, &name, 5).await?;
+        }
         let file = name.replace(", ", "-").replace(' ', "-");
         browser.shoot_as_it_is(&format!("wished-{file}")).await?;
     }
     browser.set_media(as_it_was).await
+}
+
+pub(crate) async fn contrast_colours_and_stillness_of_the_walk(
+    browser: &mut Browser,
+) -> Result<()> {
+    states::of_the_walk(browser, Screen::PHONE, "en", as_wished).await?;
+    states::beside_the_walk(browser, Screen::PHONE, as_wished).await
+}
+
+pub(crate) async fn contrast_colours_and_stillness_of_hanging(browser: &mut Browser) -> Result<()> {
+    hang::states(browser, Screen::PHONE, as_wished).await
 }
 
 pub(crate) async fn contrast_colours_and_stillness_elsewhere(browser: &mut Browser) -> Result<()> {

@@ -102,6 +102,28 @@ pub(crate) async fn a_second_visit_asks_the_network_for_nothing(
     Ok(())
 }
 
+/// The dealer's own file is not in the build's list: the newest that was seen is kept beside it.
+pub(crate) async fn a_dealers_rules_hold_without_a_network(browser: &mut Browser) -> Result<()> {
+    browser.serve(crate::embed::demo()?).await?;
+    let page = "/?profile=/demo/profiles/prairie.json";
+    browser.open(Screen::PHONE, page).await?;
+    let rules = "document.querySelector('#rules')?.innerText.includes('Prairie Door Works')";
+    browser.until(rules).await?;
+    is_kept(browser).await?;
+    // After this one visit: the page, its script, the rules, the two files of the module that reads them.
+    browser
+        .until("caches.open('hangtrue-others').then(c => c.keys()).then(all => all.length === 5)")
+        .await?;
+    browser.server.stop();
+    reload(browser).await?;
+    browser.until(rules).await?;
+    ensure!(browser.value("location.search").await? == "?profile=/demo/profiles/prairie.json");
+    // They are not only named: this dealer asks what the built-in rules do not.
+    browser.run("location.hash = '#/frame'", Vec::new()).await?;
+    browser.find("main.step-frame .doors").await?;
+    Ok(())
+}
+
 pub(crate) async fn a_newer_build_waits_for_a_tap(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/#/width").await?;
     is_kept(browser).await?;

@@ -1,8 +1,8 @@
 //! What a screen reader is told: names, roles, structure, the live region, the summary of what
 //! stands against going on and where it leads.
 
-use crate::states;
 use crate::walk::at;
+use crate::{builder, hang, states};
 use anyhow::{Result, ensure};
 use fantoccini::key::Key;
 use hangtrue_browser::{Browser, Screen};
@@ -16,7 +16,9 @@ const STRUCTURE: &str = "
         const found = shown(css).length;
         if (found !== 1) wrong.push(`${found} of ${css}`);
     };
-    one('main'); one('h1'); one('[role=status]#spoken');
+    one('main'); one('h1');
+    // The builder speaks by what it makes of the profile, the others by a line of their own.
+    one(document.querySelector('.builder') ? '[role=status]#outcome' : '[role=status]#spoken');
     if (!document.documentElement.lang) wrong.push('no language');
     if (!document.title) wrong.push('no title');
     let level = 0;
@@ -33,7 +35,9 @@ const STRUCTURE: &str = "
                 if (!document.getElementById(id)) wrong.push(`${name}=${id} leads nowhere`);
     for (const it of shown('[aria-invalid=true]'))
         if (!it.getAttribute('aria-describedby').split(' ').some(
-            id => document.getElementById(id)?.querySelector('.problem')) && !it.closest('.desk'))
+            id => document.getElementById(id)?.querySelector('.problem')
+                || it.closest('.hang') && document.getElementById(id)?.textContent.trim())
+            && !it.closest('.desk, .builder'))
             wrong.push(`${it.id} does not say what is wrong with it`);
     return wrong;";
 
@@ -81,6 +85,14 @@ pub(crate) async fn every_state_of_the_desk(browser: &mut Browser) -> Result<()>
     states::of_the_desk(browser, Screen::DESK, is_told).await
 }
 
+pub(crate) async fn every_state_of_hanging(browser: &mut Browser) -> Result<()> {
+    hang::states(browser, Screen::PHONE, is_told).await
+}
+
+pub(crate) async fn every_state_of_the_builder(browser: &mut Browser) -> Result<()> {
+    builder::states(browser, Screen::DESK, is_told).await
+}
+
 pub(crate) async fn a_new_screen_is_heard_from_its_heading(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/").await?;
     browser.find("#app[data-ready]").await?;
@@ -116,6 +128,20 @@ pub(crate) async fn a_reading_is_spoken_once(browser: &mut Browser) -> Result<()
     let live =
         browser.value("document.querySelectorAll('[aria-live], [role=alert]').length").await?;
     ensure!(live == 1, "{live} live regions would talk at once");
+    Ok(())
+}
+
+pub(crate) async fn a_reading_of_hanging_is_spoken(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/hang.html").await?;
+    browser.find("#app[data-ready]").await?;
+    browser.tap("[id='order.width']").await?;
+    browser.type_keys("92 3/16").await?;
+    browser.until("document.getElementById('spoken').textContent.includes('92 3/16')").await?;
+    browser.run("document.activeElement.select()", Vec::new()).await?;
+    browser.type_keys("921/4").await?;
+    browser.until("document.getElementById('spoken').textContent === '92 1/4 in?'").await?;
+    let field = "document.getElementById('order.width')";
+    ensure!(browser.value(&format!("{field}.getAttribute('aria-invalid')")).await? == "true");
     Ok(())
 }
 

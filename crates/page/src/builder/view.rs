@@ -183,7 +183,10 @@ fn group(model: &Model, path: &str, label: &str, hint: &str, body: &Markup) -> M
     html! {
         section.group {
             button.fold type="button" #(path) data-act={ "fold:" (path) } aria-expanded=(open) {
-                span { (label) }
+                span {
+                    (label)
+                    @if path.contains('.') { span.visually-hidden { ": " (way(model, path)) } }
+                }
                 @if tree::get(&model.tree, path).is_some() { span.state { (model.words().filled) } }
             }
             @if open {
@@ -197,6 +200,21 @@ fn group(model: &Model, path: &str, label: &str, hint: &str, body: &Markup) -> M
     }
 }
 
+/// Where `path` leads, in words: for who does not see where a button stands.
+fn way(model: &Model, path: &str) -> String {
+    let mut way = String::new();
+    for key in path.split('.') {
+        if !way.is_empty() {
+            way.push_str(", ");
+        }
+        match key.parse::<usize>() {
+            Ok(at) => way.push_str(&at.saturating_add(1).to_string()),
+            Err(_) => way.push_str(&model.words().label(key)),
+        }
+    }
+    way
+}
+
 fn list(model: &Model, path: &str, item: &Node<'static>) -> Markup {
     let items = tree::list(&model.tree, path);
     html! {
@@ -206,10 +224,14 @@ fn list(model: &Model, path: &str, item: &Node<'static>) -> Markup {
                 legend { (at.saturating_add(1)) }
                 (amiss(model, &path))
                 (inner(model, &path, item))
-                button type="button" data-act={ "remove:" (path) } { (model.words().remove) }
+                button type="button" data-act={ "remove:" (path) } {
+                    (model.words().remove) span.visually-hidden { ": " (way(model, &path)) }
+                }
             }
         }
-        button type="button" data-act={ "add:" (path) } { (model.words().add) }
+        button type="button" data-act={ "add:" (path) } {
+            (model.words().add) span.visually-hidden { ": " (way(model, path)) }
+        }
     }
 }
 
@@ -313,7 +335,9 @@ fn spoken(
         return html! {
             div.spoken {
                 (field(model, path, label, hint, needed, &shown, Look::default()))
-                button.quiet type="button" data-act={ "split:" (path) } { (model.words().by_language) }
+                button.quiet type="button" data-act={ "split:" (path) } {
+                    (model.words().by_language) span.visually-hidden { ": " (way(model, path)) }
+                }
             }
         };
     }
@@ -327,7 +351,9 @@ fn spoken(
                 @let shown = tree::get(&model.tree, &path).map(shown).unwrap_or_default();
                 (field(model, &path, model.words().choice(language), "", false, &shown, Look::default()))
             }
-            button.quiet type="button" data-act={ "join:" (path) } { (model.words().one_text) }
+            button.quiet type="button" data-act={ "join:" (path) } {
+                (model.words().one_text) span.visually-hidden { ": " (way(model, path)) }
+            }
         }
     }
 }

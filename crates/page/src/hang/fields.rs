@@ -7,6 +7,8 @@ pub struct Fields(Vec<(String, String)>);
 /// The most fields that are kept, and the longest text: a draft is bounded.
 const MOST: usize = 200;
 const LONGEST: usize = 400;
+/// What the names of the readings that the record keeps begin with.
+pub(super) const BUILT: &str = "built.";
 /// A whole message with a link, or a whole file, is pasted here.
 pub(super) const PASTE: &str = "paste";
 pub(super) const PASTE_MOST: usize = 32 * 1024;

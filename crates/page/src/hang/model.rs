@@ -42,7 +42,9 @@ pub struct Model {
     pub fields: Fields,
     /// Why a link or a file could not be opened.
     pub fault: Option<Fault>,
-    /// What the live region says.
+    /// The field that has the focus.
+    pub active: Option<String>,
+    /// What the live region says: how that field is understood, once typing has stopped.
     pub spoken: String,
     /// Whether the last copying worked.
     pub copied: Option<bool>,

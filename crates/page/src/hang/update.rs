@@ -3,6 +3,7 @@
 use super::draft;
 use super::effect::Effect;
 use super::event::{Action, Event};
+use super::fields::BUILT;
 use super::model::{Fault, Model, read_day};
 use super::step::Step;
 use super::work;
@@ -20,7 +21,11 @@ use hangtrue_link::record::{Opened, decode, url};
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
     let Event::Page(event) = event;
     match event {
-        crate::Event::Input { name, value } => input(model, &name, &value),
+        crate::Event::Input { name, value } => {
+            let mut effects = input(model, &name, &value);
+            effects.push(Effect::Page(crate::Effect::Settle));
+            effects
+        }
         crate::Event::Press(code) => match (Action::from_code(&code), Walk::from_code(&code)) {
             (Some(action), _) => act(model, action),
             (None, Some(Walk::Speak(language))) => {
@@ -39,9 +44,18 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
             model.copied = Some(worked);
             Vec::new()
         }
-        crate::Event::Focus(_)
-        | crate::Event::File { .. }
-        | crate::Event::Settled
+        crate::Event::Focus(name) => {
+            model.active = Some(name);
+            Vec::new()
+        }
+        crate::Event::Settled => {
+            model.spoken = model
+                .active
+                .as_deref()
+                .map_or_else(String::new, |name| super::view::heard(model, name));
+            Vec::new()
+        }
+        crate::Event::File { .. }
         | crate::Event::Slide { .. }
         | crate::Event::Newer
         | crate::Event::Whole
@@ -56,6 +70,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
 fn arrive(model: &mut Model, step: Step) -> Vec<Effect> {
     model.step = step;
     model.copied = None;
+    model.spoken = String::new();
     kept(model, vec![Effect::Page(crate::Effect::Top)])
 }
 
@@ -115,7 +130,7 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
         }
         return kept(model, Vec::new());
     }
-    if let Some(key) = name.strip_prefix("built.") {
+    if let Some(key) = name.strip_prefix(BUILT) {
         if let Some(place) = Place::from_key(key) {
             model.record.built.set(place, value);
         }

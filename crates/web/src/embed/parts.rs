@@ -1,8 +1,17 @@
-//! The names under which a host page's style sheet reaches what a survey shows:
-//! `hangtrue-survey::part(button)`.
+//! The survey's markup as it is in another's page: with the names under which the host's
+//! style sheet reaches it, `hangtrue-survey::part(button)`, and without the landmarks of a
+//! page. Those are the host's: it has its own main part, head, foot and ways.
 
-/// What is named, by how its markup begins. Text cannot begin so: the views escape it.
-const PARTS: [(&str, &str); 5] = [
+/// What becomes what, by how the markup begins. Text cannot begin so: the views escape it.
+const PARTS: [(&str, &str); 13] = [
+    ("<main id=\"main\" class=\"", "<div id=\"main\" class=\"screen "),
+    ("</main>", "</div>"),
+    ("<header ", "<div "),
+    ("</header>", "</div>"),
+    ("<footer ", "<div "),
+    ("</footer>", "</div>"),
+    ("<nav ", "<div role=\"group\" "),
+    ("</nav>", "</div>"),
     ("<button class=\"primary", "<button part=\"primary button\" class=\"primary"),
     ("<button class", "<button part=\"button\" class"),
     ("<button type", "<button part=\"button\" type"),
@@ -10,8 +19,8 @@ const PARTS: [(&str, &str); 5] = [
     ("<input ", "<input part=\"field\" "),
 ];
 
-/// `markup` with its parts named.
-pub(super) fn named(markup: &str) -> String {
+/// `markup` as a guest.
+pub(super) fn as_guest(markup: &str) -> String {
     let mut named = String::with_capacity(markup.len().saturating_add(512));
     let mut rest = markup;
     while let Some(at) = rest.find('<') {
@@ -28,7 +37,7 @@ pub(super) fn named(markup: &str) -> String {
 
 #[cfg(test)]
 mod tests {
-    use super::named;
+    use super::as_guest;
 
     #[test]
     fn only_tags_are_named_and_nothing_is_lost() {
@@ -38,14 +47,22 @@ mod tests {
                         button\" class=\"primary\" type=\"submit\">Go</button><button \
                         part=\"button\" type=\"button\">B</button><input part=\"field\" id=\"a\"> \
                         end";
-        assert_eq!(named(markup), expected);
-        assert_eq!(named("plain"), "plain");
+        assert_eq!(as_guest(markup), expected);
+        assert_eq!(as_guest("plain"), "plain");
+        let page = "<header class=\"top\"></header><main id=\"main\" class=\"step-start\">a</main>\
+                    <footer class=\"foot\"></footer>";
+        let guest = "<div class=\"top\"></div><div id=\"main\" class=\"screen step-start\">a</div>\
+                     <div class=\"foot\"></div>";
+        assert_eq!(as_guest(page), guest);
     }
 
     /// Every button, heading and field of the walk is reached.
     #[test]
     fn the_walk_has_its_parts() {
-        let markup = named(&hangtrue_page::first_screen());
+        let markup = as_guest(&hangtrue_page::first_screen());
+        for landmark in ["main", "header", "footer", "nav"] {
+            assert!(!markup.contains(&["<", landmark].concat()), "{landmark} is the host's");
+        }
         for (tag, part) in [("<button", "part=\""), ("<h1", "part=\""), ("<input", "part=\"")] {
             assert!(markup.contains(tag));
             for at in markup.match_indices(tag).map(|(at, _)| at) {

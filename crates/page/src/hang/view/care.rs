@@ -1,6 +1,6 @@
 //! Care: before each use, what is due, replacing parts, what was done.
 
-use super::parts::{self, Takes};
+use super::parts;
 use crate::hang::event::Action;
 use crate::hang::model::Model;
 use crate::text::Later;
@@ -66,8 +66,8 @@ fn due_list(model: &Model) -> Markup {
                 None => { p { (text.no_day) } }
             }
             div.fields {
-                (parts::field(model, "hung", text.hung, text.day_hint, Takes::Day))
-                (parts::field(model, "per-day", text.per_day, "", Takes::Count))
+                (parts::field(model, "hung", text.hung, text.day_hint))
+                (parts::field(model, "per-day", text.per_day, ""))
             }
             @if model.profile.care.is_empty() {
                 p.hint { (text.source) }
@@ -136,8 +136,8 @@ fn done(model: &Model) -> Markup {
             }
             @let today = model.environment.today.map(Date::text).unwrap_or_default();
             div.fields {
-                (parts::field(model, "service.date", date, &today, Takes::Day))
-                (parts::field(model, "service.note", note, "", Takes::Text))
+                (parts::field(model, "service.date", date, &today))
+                (parts::field(model, "service.note", note, ""))
             }
             (parts::button(&Action::AddService, text.add))
             p.hint { (text.new_link) }

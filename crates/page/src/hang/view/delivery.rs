@@ -1,6 +1,6 @@
 //! What came, and the opening measured again.
 
-use super::parts::{self, Takes};
+use super::parts;
 use crate::hang::model::Model;
 use crate::text::Later;
 use hangtrue_core::Spot;
@@ -105,7 +105,7 @@ fn again(model: &Model) -> Markup {
                 @for spot in AGAIN {
                     @let name = ["again.", &spot.key()].concat();
                     @let label = capital(model.speaker().spot(spot));
-                    (parts::field(model, &name, &label, "", Takes::Length))
+                    (parts::field(model, &name, &label, ""))
                 }
             }
             (result(model, &compared))

@@ -1,6 +1,6 @@
 //! Latch, side shift, seals.
 
-use super::parts::{self, Takes};
+use super::parts;
 use crate::hang::model::Model;
 use hangtrue_core::hang::latch::{STRETCH_PERMILLE, WASHER, center, seal, washers};
 use hangtrue_core::hang::record::Place;
@@ -62,7 +62,7 @@ fn shift(model: &Model) -> Markup {
             p { (text.shift_how) }
             div.fields {
                 (parts::place(model, Place::Shift))
-                (parts::field(model, "washer", text.washer, &usual, Takes::Length))
+                (parts::field(model, "washer", text.washer, &usual))
             }
             @match washers {
                 Some(washers) if washers.sides == [0, 0] => {

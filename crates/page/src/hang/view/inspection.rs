@@ -1,6 +1,6 @@
 //! The last inspection.
 
-use super::parts::{self, Takes};
+use super::parts;
 use crate::hang::model::Model;
 use crate::hang::work::turns_text;
 use hangtrue_core::Length;
@@ -42,18 +42,12 @@ fn point(model: &Model, check: Check) -> Markup {
     let name = ["check.", check.key()].concat();
     let label = (text.check)(check);
     let limit = limit(model, check);
-    let takes = match check.measure() {
-        Measure::Length => Takes::Length,
-        Measure::Weight => Takes::Weight,
-        Measure::Count => Takes::Count,
-        Measure::Eye => Takes::Text,
-    };
     let [yes, no] = model.words().yes_no;
     html! {
         @if check.measure() == Measure::Eye {
             (parts::choice(&name, label, &[("yes", yes), ("no", no)], model.fields.get(&name)))
         } @else {
-            (parts::field(model, &name, label, &limit, takes))
+            (parts::field(model, &name, label, &limit))
         }
         @let [holds, fails] = text.finding;
         @match model.record.inspection.finding(check, model.against()) {

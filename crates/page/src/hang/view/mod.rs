@@ -12,6 +12,8 @@ mod record;
 mod spring;
 mod tracks;
 
+pub(super) use parts::heard;
+
 use super::event::Action;
 use super::model::Model;
 use super::step::Step;

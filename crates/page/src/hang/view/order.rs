@@ -1,6 +1,6 @@
 //! Whose door: the order's link, or its four numbers.
 
-use super::parts::{self, Takes};
+use super::parts;
 use crate::hang::event::Action;
 use crate::hang::model::{Fault, Model};
 use hangtrue_core::Dimension;
@@ -27,7 +27,7 @@ pub(super) fn view(model: &Model) -> Markup {
                 (parts::quiet(&Action::Restart, model.words().restart))
             } @else {
                 section {
-                    (parts::field(model, "paste", text.paste, text.paste_hint, Takes::Text))
+                    (parts::field(model, "paste", text.paste, text.paste_hint))
                     (parts::button(&Action::Open, text.open))
                 }
                 section {
@@ -44,9 +44,7 @@ pub(super) fn view(model: &Model) -> Markup {
                                 model,
                                 &order(dimension),
                                 model.speaker().dimension(dimension),
-                                "",
-                                Takes::Length,
-                            ))
+                                ""))
                         }
                     }
                 }

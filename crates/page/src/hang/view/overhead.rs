@@ -1,6 +1,6 @@
 //! Room overhead: the door in motion.
 
-use super::parts::{self, Takes};
+use super::parts;
 use crate::hang::model::Model;
 use crate::hang::work::BOWS;
 use hangtrue_core::Length;
@@ -106,7 +106,7 @@ fn bows(model: &Model) -> Markup {
                     BOWS.into_iter().zip(text.bow).zip(["", "", assumed.as_str()])
                 {
                     @let hint = if model.fields.get(name).is_empty() { hint } else { "" };
-                    (parts::field(model, name, label, hint, Takes::Length))
+                    (parts::field(model, name, label, hint))
                 }
             }
         }
@@ -135,9 +135,9 @@ fn figures(model: &Model) -> Markup {
                     @let hint = assumed.map_or_else(String::new, |by| {
                         (text.assumed_as)(&model.speaker().length(by))
                     });
-                    (parts::field(model, name, (text.figure)(figure), &hint, Takes::Length))
+                    (parts::field(model, name, (text.figure)(figure), &hint))
                 }
-                (parts::field(model, "slope", text.slope, text.degrees, Takes::Number))
+                (parts::field(model, "slope", text.slope, text.degrees))
             }
         }
     }

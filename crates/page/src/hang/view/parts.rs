@@ -1,10 +1,11 @@
 //! The small parts that every screen is made of.
 
 use crate::hang::event::Action;
-use crate::hang::fields::{PASTE, PASTE_MOST};
+use crate::hang::fields::{BUILT, PASTE, PASTE_MOST};
 use crate::hang::model::{Model, read_day};
 use crate::hang::work;
 use hangtrue_core::Length;
+use hangtrue_core::hang::inspection::{Check, Measure};
 use hangtrue_core::hang::record::Place;
 use hangtrue_core::length::{ReadError, read};
 use hangtrue_core::say::Speaker;
@@ -37,7 +38,7 @@ pub(super) fn quiet(action: &Action, text: &str) -> Markup {
 
 /// What a field takes.
 #[derive(Clone, Copy, PartialEq, Eq)]
-pub(super) enum Takes {
+enum Takes {
     /// A length; in place of one, what is assumed.
     Length,
     /// A weight.
@@ -52,19 +53,55 @@ pub(super) enum Takes {
     Text,
 }
 
+impl Takes {
+    /// What the field of `name` takes.
+    fn of(name: &str) -> Self {
+        match name {
+            "weight" => Self::Weight,
+            "slope" | "preload" | "turns" | "coils" => Self::Number,
+            "stripes" | "per-day" => Self::Count,
+            "hung" | "service.date" => Self::Day,
+            // `open` is the slider, which the browser itself tells of.
+            PASTE | "serial" | "service.note" | "open" => Self::Text,
+            _ if name.starts_with("pull.") => Self::Weight,
+            _ => {
+                let point = name.strip_prefix("check.");
+                match Check::ALL.into_iter().find(|check| point == Some(check.key())) {
+                    Some(check) => match check.measure() {
+                        Measure::Length => Self::Length,
+                        Measure::Weight => Self::Weight,
+                        Measure::Count => Self::Count,
+                        Measure::Eye => Self::Text,
+                    },
+                    None => Self::Length,
+                }
+            }
+        }
+    }
+}
+
 /// A field of `name`, with how it is understood under it.
-pub(super) fn field(model: &Model, name: &str, label: &str, hint: &str, takes: Takes) -> Markup {
-    line(model, name, label, hint, takes, model.fields.get(name))
+pub(super) fn field(model: &Model, name: &str, label: &str, hint: &str) -> Markup {
+    line(model, name, label, hint, model.fields.get(name))
 }
 
 /// The field of a reading that the record keeps.
 pub(super) fn place(model: &Model, place: Place) -> Markup {
-    let name = ["built.", place.key()].concat();
+    let name = [BUILT, place.key()].concat();
     let label = (model.words().tracks.place)(place);
-    line(model, &name, label, "", Takes::Length, model.record.built.text(place))
+    line(model, &name, label, "", model.record.built.text(place))
 }
 
-fn line(model: &Model, name: &str, label: &str, hint: &str, takes: Takes, value: &str) -> Markup {
+/// How the field of `name` is understood, as it stands under it.
+pub(in crate::hang) fn heard(model: &Model, name: &str) -> String {
+    let place = name.strip_prefix(BUILT).and_then(Place::from_key);
+    let value =
+        place.map_or_else(|| model.fields.get(name), |place| model.record.built.text(place));
+    understood(model, Takes::of(name), value).unwrap_or_else(|wrong| wrong)
+}
+
+fn line(model: &Model, name: &str, label: &str, hint: &str, value: &str) -> Markup {
+    let takes = Takes::of(name);
     let understood = understood(model, takes, value);
     let bad = understood.is_err();
     let unit = match takes {

@@ -1,7 +1,7 @@
 //! The record: what it holds, its link, its sticker.
 
 use super::care::all_due;
-use super::parts::{self, Takes};
+use super::parts;
 use super::{inspection, paper};
 use crate::hang::event::Action;
 use crate::hang::model::Model;
@@ -20,8 +20,8 @@ pub(super) fn view(model: &Model) -> Markup {
             (parts::heading(text.heading))
             p.lede { (text.lede) }
             div.fields {
-                (parts::field(model, "serial", text.serial, "", Takes::Text))
-                (parts::field(model, "hung", model.words().care.hung, model.words().care.day_hint, Takes::Day))
+                (parts::field(model, "serial", text.serial, ""))
+                (parts::field(model, "hung", model.words().care.hung, model.words().care.day_hint))
             }
             section {
                 h2 { (text.holds) }

@@ -1,6 +1,6 @@
 //! Turns, winding, balance.
 
-use super::parts::{self, Takes};
+use super::parts;
 use crate::hang::model::Model;
 use crate::hang::work::{behaves, turns_text};
 use hangtrue_core::Unit;
@@ -76,12 +76,12 @@ fn figures(model: &Model) -> Markup {
     html! {
         section {
             div.fields {
-                (parts::field(model, "weight", text.weight, text.weight_hint, Takes::Weight))
+                (parts::field(model, "weight", text.weight, text.weight_hint))
                 @if let (false, Some(weight)) = (typed, model.door_weight()) {
                     p { ((text.by_area)(&model.told_weight(weight))) }
                 }
-                (parts::field(model, "drum", text.drum, "", Takes::Length))
-                (parts::field(model, "preload", text.preload, "", Takes::Number))
+                (parts::field(model, "drum", text.drum, ""))
+                (parts::field(model, "preload", text.preload, ""))
             }
             @if model.door_weight().is_some_and(|weight| weight > HAND_MOST) {
                 (parts::verdict("recheck", &(text.heavy)(&model.told_weight(HAND_MOST))))
@@ -112,8 +112,8 @@ fn steps(model: &Model, balance: Option<&Balance>) -> Markup {
                 }
             }
             div.fields {
-                (parts::field(model, "turns", text.wound, "", Takes::Number))
-                (parts::field(model, "stripes", text.stripes, "", Takes::Count))
+                (parts::field(model, "turns", text.wound, ""))
+                (parts::field(model, "stripes", text.stripes, ""))
             }
             @if let (Some(stripes), Some(wound)) = (stripes, wound) {
                 @if stripes_agree(stripes, wound.turns()) {
@@ -175,7 +175,7 @@ fn test(model: &Model) -> Markup {
             p { (text.scale) }
             div.fields {
                 @for (name, label) in names.into_iter().zip(text.pulls) {
-                    (parts::field(model, name, label, "", Takes::Weight))
+                    (parts::field(model, name, label, ""))
                 }
             }
             p { (text.behaves) }
@@ -220,8 +220,7 @@ fn measures(model: &Model, balance: Option<&Balance>) -> Markup {
             summary { (text.measures) }
             div.fields {
                 @for (name, label) in names.into_iter().zip(text.wire) {
-                    @let takes = if name == "coils" { Takes::Number } else { Takes::Length };
-                    (parts::field(model, name, label, "", takes))
+                    (parts::field(model, name, label, ""))
                 }
             }
             @match model.wire() {
