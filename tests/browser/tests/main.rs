@@ -22,6 +22,7 @@ mod embed_host;
 mod faults;
 mod fits;
 mod fitting;
+mod focus;
 mod hang;
 mod harness;
 mod history;
@@ -185,6 +186,10 @@ fn main() -> ExitCode {
         scenario!(access::hanging_the_door),
         scenario!(access::the_builder),
         scenario!(access::the_print_sheet),
+        scenario!(focus::at_every_stop_of_the_walk),
+        scenario!(focus::at_every_stop_of_the_desk),
+        scenario!(focus::at_every_stop_of_hanging),
+        scenario!(focus::at_every_stop_of_the_builder),
         scenario!(fitting::spaced_text_on_the_walk),
         scenario!(fitting::beside_a_scroll_bar),
         scenario!(fitting::spaced_text_elsewhere),
