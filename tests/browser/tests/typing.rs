@@ -59,11 +59,13 @@ pub(crate) async fn the_fraction_keys_keep_the_focus(browser: &mut Browser) -> R
         .value(
             "[...document.querySelectorAll('button, input:not([type=radio]), a, label:has(input)')]
                 .filter(e => e.getClientRects().length)
-                .map(e => [e.outerHTML.slice(0, 80), e.getBoundingClientRect().height])
-                .filter(([, height]) => height < 48)",
+                .map(e => [e.outerHTML.slice(0, 80), e.getBoundingClientRect().height,
+                    e.matches('.keys button') ? 56 : 48])
+                .filter(([, height, least]) => height < least)",
         )
         .await?;
-    ensure!(small == serde_json::json!([]), "lower than 48 px: {small}");
+    ensure!(small == serde_json::json!([]), "lower than 48 px, or a key than 56: {small}");
+    ensure!(browser.value("document.querySelectorAll('.keys button').length > 7").await? == true);
     Ok(())
 }
 
