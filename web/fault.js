@@ -30,13 +30,29 @@ const FAULTS = {
   ],
 };
 const MARK = "hangtrue-here";
+/** The one draft of a page that has one (hang.html). */
+const OWN = document.getElementById("app").dataset.draft;
 /** A trap, or the stack's end as each engine names it. */
 const isStop = (error) => /^(Runtime|Range|Internal)Error$/.test(error?.name);
+
+/** Leaves the draft alone, in the list. */
+const setAside = () => {
+  if (!OWN) {
+    // Names no draft: see drafts.rs.
+    sessionStorage.setItem(MARK, "");
+  } else if (OWN in localStorage) {
+    // Under the first number that is free: see hang.rs.
+    let number = 1;
+    while (`${OWN}-${number}` in localStorage) number += 1;
+    localStorage.setItem(`${OWN}-${number}`, localStorage.getItem(OWN));
+    localStorage.removeItem(OWN);
+  }
+};
 
 /** Whether this tab's draft stands in the storage; storage itself may be refused. */
 const isKept = () => {
   try {
-    return `hangtrue-draft-${sessionStorage.getItem(MARK)}` in localStorage;
+    return (OWN ?? `hangtrue-draft-${sessionStorage.getItem(MARK)}`) in localStorage;
   } catch {
     return false;
   }
@@ -61,8 +77,7 @@ const fault = (error) => {
   const load = { className: "primary", onclick: () => location.reload() };
   const begin = () => {
     try {
-      // Names no draft: see drafts.rs.
-      sessionStorage.setItem(MARK, "");
+      setAside();
     } catch {
       // Without storage there is no draft to come back to.
     }

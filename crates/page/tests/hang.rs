@@ -2,69 +2,16 @@
 
 #![allow(clippy::unwrap_used, reason = "a test may fail")]
 
-use hangtrue_core::check::Verdict;
+mod hanging;
+
+use hanging::{TODAY, environment, go, opened, press, put, unescaped};
 use hangtrue_core::hang::care::Work;
 use hangtrue_core::hang::inspection::{Check, Found};
-use hangtrue_core::order::{Date, Order};
 use hangtrue_core::say::Language;
-use hangtrue_core::{Length, Spot, Survey, Unit};
+use hangtrue_core::{Length, Unit};
 use hangtrue_link::record::{Opened, decode};
+use hangtrue_page::Event as PageEvent;
 use hangtrue_page::hang::{Action, Arrival, Effect, Event, Model, Step, boot, update, view};
-use hangtrue_page::{Environment, Event as PageEvent};
-
-const TODAY: Date = Date { year: 2026, month: 12, day: 1 };
-
-fn environment() -> Environment {
-    let base = "https://dealer.example/doors/hang.html".to_owned();
-    Environment { base, today: Some(TODAY), ..Environment::default() }
-}
-
-/// An order of 92 by 90 in, with 9 in of header and bows of 1 1/4 in.
-fn order(unit: Unit) -> Order {
-    let mut survey = Survey::new(unit);
-    survey.prepared = true;
-    let texts = match unit {
-        Unit::Inch => ["92", "90", "9", "1 1/4"],
-        Unit::Millimetre => ["2336.8", "2286", "228.6", "31.75"],
-    };
-    let spots = [Spot::WidthMiddle, Spot::HeightCenter, Spot::HeaderCenter, Spot::BowFirst];
-    for (spot, text) in spots.into_iter().zip(texts) {
-        survey.add(spot, text);
-    }
-    Order {
-        survey,
-        claimed: Verdict::Clear,
-        vehicle: "unit 27".to_owned(),
-        language: "en".to_owned(),
-        ..Order::default()
-    }
-}
-
-fn opened(unit: Unit) -> Model {
-    let payload = hangtrue_link::encode(&order(unit)).unwrap();
-    let fragment = payload.clone();
-    let href = format!("https://dealer.example/doors/hang.html#{payload}");
-    let (model, effects) =
-        boot(environment(), Arrival { href: &href, fragment: &fragment, draft: None });
-    // The order leaves the address.
-    assert!(effects.contains(&Effect::Replace(Step::Order)), "{effects:?}");
-    assert!(model.has_order());
-    model
-}
-
-fn go(model: &mut Model, step: Step) -> String {
-    update(model, Event::Page(PageEvent::Navigate(["/", step.slug()].concat())));
-    view(model)
-}
-
-fn put(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
-    let (name, value) = (name.to_owned(), value.to_owned());
-    update(model, Event::Page(PageEvent::Input { name, value }))
-}
-
-fn press(model: &mut Model, action: &Action) -> Vec<Effect> {
-    update(model, Event::Page(PageEvent::Press(action.code())))
-}
 
 fn kept(effects: &[Effect]) -> String {
     effects
@@ -74,18 +21,6 @@ fn kept(effects: &[Effect]) -> String {
             _ => None,
         })
         .unwrap()
-}
-
-/// Percent escapes undone.
-fn unescaped(text: &str) -> String {
-    let mut parts = text.split('%');
-    let mut bytes = parts.next().unwrap().as_bytes().to_vec();
-    for part in parts {
-        let (hex, rest) = part.split_at(2);
-        bytes.push(u8::from_str_radix(hex, 16).unwrap());
-        bytes.extend(rest.bytes());
-    }
-    String::from_utf8(bytes).unwrap()
 }
 
 #[test]
@@ -122,7 +57,7 @@ fn a_link_opens_and_the_draft_brings_everything_back() {
     put(&mut model, "weight", "132 lb");
     let effects = put(&mut model, "turns", "12 1/4");
     let draft = kept(&effects);
-    let arrival = Arrival { href: "", fragment: "", draft: Some(&draft) };
+    let arrival = Arrival { href: "", fragment: "", draft: Some(&draft), ..Arrival::default() };
     let (again, _) = boot(environment(), arrival);
     assert_eq!(
         (again.step, &again.record, &again.fields),
@@ -156,6 +91,7 @@ fn tracks_that_open_upwards_get_shims_above() {
     let screen = view(&model);
     assert!(screen.contains("Left, high: 1/4 in"), "{screen}");
     assert!(screen.contains("Right, middle: 1/8 in"));
+    assert!(screen.contains("That is inside the limit of 1/8 in."), "{screen}");
     assert!(screen.contains("Read both diagonals"));
     put(&mut model, "built.upper-front", "92");
     assert!(view(&model).contains("left in 1/4 in, right in 1/4 in"));
@@ -316,7 +252,7 @@ fn the_record_goes_out_as_a_link_that_opens_as_it_was() {
     let link = screen.split("class=\"url\" href=\"").nth(1).unwrap().split('"').next().unwrap();
     let payload = link.split('#').nth(1).unwrap();
     assert_eq!(decode(payload), Ok(Opened::Record(Box::new(model.record.clone()))));
-    let arrival = Arrival { href: link, fragment: payload, draft: None };
+    let arrival = Arrival { href: link, fragment: payload, draft: None, ..Arrival::default() };
     let (again, effects) = boot(environment(), arrival);
     assert_eq!((again.step, &again.record), (Step::Care, &model.record));
     assert!(effects.contains(&Effect::Replace(Step::Care)));

@@ -44,7 +44,7 @@ fn opened(rules: Result<Profile, String>, door: &str) -> Model {
         ..Environment::default()
     };
     let href = ["https://d.example/hang.html?profile=p.json#", &payload].concat();
-    let arrival = Arrival { href: &href, fragment: &payload, draft: None };
+    let arrival = Arrival { href: &href, fragment: &payload, draft: None, ..Arrival::default() };
     let (mut model, _) = boot(environment, arrival);
     model.rule_by(rules);
     model
@@ -100,6 +100,21 @@ fn the_dealers_intervals_say_what_is_due() {
     put(&mut model, "hung", "2026-12-01");
     put(&mut model, "per-day", "20");
     assert!(go(&mut model, Step::Care).contains("2026-12-16"));
+}
+
+/// The record names its dealer's rules and holds none of their intervals: where they are not at
+/// hand that is said, and where they are, in whatever revision, theirs hold.
+#[test]
+fn a_record_without_its_dealers_rules_says_whose_intervals_these_are() {
+    for (rules, told) in [(Profile::default(), true), (parse(PRAIRIE).unwrap(), false)] {
+        let mut model = opened(Ok(rules), "rail");
+        model.record.order.profile = Some(("Prairie Door Works".to_owned(), 3));
+        put(&mut model, "hung", "2026-12-01");
+        let markup = go(&mut model, Step::Care);
+        let said = markup.contains("ordered under: Rules of Prairie Door Works, revision 3");
+        assert_eq!(said, told, "{markup}");
+        assert!(markup.contains(if told { "2027-03-01" } else { "2027-02-01" }));
+    }
 }
 
 #[test]

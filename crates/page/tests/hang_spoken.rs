@@ -20,7 +20,11 @@ fn opened() -> Model {
     }
     let payload = hangtrue_link::encode(&Order { survey, ..Order::default() }).unwrap();
     let href = ["https://d.example/hang.html#", &payload].concat();
-    boot(Environment::default(), Arrival { href: &href, fragment: &payload, draft: None }).0
+    boot(
+        Environment::default(),
+        Arrival { href: &href, fragment: &payload, draft: None, aside: &[] },
+    )
+    .0
 }
 
 fn send(model: &mut Model, event: PageEvent) -> Vec<Effect> {

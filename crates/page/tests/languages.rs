@@ -350,7 +350,7 @@ fn hanging_a_door_says_the_same_in_every_language() {
     let begin = |language| {
         let environment = Environment { language, ..Environment::default() };
         let (_, fragment) = order.split_once('#').unwrap();
-        hang::boot(environment, hang::Arrival { href: &order, fragment, draft: None }).0
+        hang::boot(environment, hang::Arrival { href: &order, fragment, ..Default::default() }).0
     };
     for language in OTHERS {
         let (mut english, mut other) = (begin(Language::English), begin(language));

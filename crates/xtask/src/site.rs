@@ -40,6 +40,9 @@ const DEALER_SCRIPT: &str = "dealer.js";
 const OFFLINE_SCRIPT: &str = "offline.js";
 /// Comes with every page, first: what is said where the module cannot say it.
 const FAULT_SCRIPT: &str = "fault.js";
+/// Comes with the pages that a dealer's rules can be given to.
+const RULES_SCRIPT: &str = "rules.js";
+const RULED: [&str; 2] = [DEALER_SCRIPT, "hang.js"];
 const BUILDER_SCRIPT: &str = "builder.js";
 const BUILDER_STYLE: &str = "style/builder.css";
 
@@ -302,7 +305,11 @@ pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
 }
 
 fn with_fault(web: &Path, script: &str) -> Result<String> {
-    Ok(read(web, FAULT_SCRIPT)? + &read(web, script)?)
+    let mut all = read(web, FAULT_SCRIPT)?;
+    if RULED.contains(&script) {
+        all += &read(web, RULES_SCRIPT)?;
+    }
+    Ok(all + &read(web, script)?)
 }
 
 pub(crate) fn read(web: &Path, name: &str) -> Result<String> {

@@ -73,7 +73,7 @@ pub(crate) async fn the_desk(browser: &mut Browser) -> Result<()> {
 }
 
 pub(crate) async fn hanging_the_door(browser: &mut Browser) -> Result<()> {
-    crate::hang::states(browser, Screen::PHONE, is_for_everyone).await
+    crate::hang::states(browser, Screen::PHONE, "en", is_for_everyone).await
 }
 
 pub(crate) async fn the_builder(browser: &mut Browser) -> Result<()> {

@@ -28,12 +28,18 @@ fn files(is_one: impl Fn(&str) -> bool) -> Result<Vec<String>> {
     Ok(found)
 }
 
+/// The site as built, but that a page's glue does `instead` where it did `what`.
+pub(crate) fn site_with(page: &str, what: &str, instead: &str) -> Result<Site> {
+    let is_glue = |name: &str| name.starts_with(&[page, "-"].concat()) && name.ends_with(".js");
+    let path = files(is_glue)?.remove(0);
+    let glue = std::fs::read_to_string(root().join("dist").join(&path[1..]))?;
+    ensure!(glue.contains(what), "the glue has no `{what}`");
+    Ok(Site::dist()?.text(&path, &glue.replace(what, instead)).text("/worker.js", ""))
+}
+
 /// The site as built, but that the walk's glue asks `clock` where it asks for the time.
 fn site_with_clock(clock: &str) -> Result<Site> {
-    let path = files(|name| name.starts_with("main-"))?.remove(0);
-    let glue = std::fs::read_to_string(root().join("dist").join(&path[1..]))?;
-    ensure!(glue.contains("new Date()"), "the glue has no clock");
-    Ok(Site::dist()?.text(&path, &glue.replace("new Date()", clock)).text("/worker.js", ""))
+    site_with("main", "new Date()", clock)
 }
 
 /// The walk's module traps in the middle of an event once the page sets `trap`: its glue then asks

@@ -31,7 +31,7 @@ pub(crate) async fn spaced_text_on_the_walk(browser: &mut Browser) -> Result<()>
 
 pub(crate) async fn spaced_text_elsewhere(browser: &mut Browser) -> Result<()> {
     states::of_the_desk(browser, Screen::DESK, spaced).await?;
-    hang::states(browser, Screen::PHONE, spaced).await?;
+    hang::states(browser, Screen::PHONE, "en", spaced).await?;
     builder::states(browser, Screen::DESK, spaced).await
 }
 
@@ -53,7 +53,7 @@ pub(crate) async fn an_enlarged_desk_and_builder(browser: &mut Browser) -> Resul
 
 pub(crate) async fn an_enlarged_page_of_hanging(browser: &mut Browser) -> Result<()> {
     for screen in ENLARGED {
-        hang::states(browser, screen, enlarged).await?;
+        hang::states(browser, screen, "en", enlarged).await?;
     }
     Ok(())
 }
@@ -140,7 +140,7 @@ pub(crate) async fn contrast_colours_and_stillness_of_the_walk(
 }
 
 pub(crate) async fn contrast_colours_and_stillness_of_hanging(browser: &mut Browser) -> Result<()> {
-    hang::states(browser, Screen::PHONE, as_wished).await
+    hang::states(browser, Screen::PHONE, "en", as_wished).await
 }
 
 pub(crate) async fn contrast_colours_and_stillness_elsewhere(browser: &mut Browser) -> Result<()> {

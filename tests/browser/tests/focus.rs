@@ -87,7 +87,7 @@ pub(crate) async fn at_every_stop_of_the_desk(browser: &mut Browser) -> Result<(
 }
 
 pub(crate) async fn at_every_stop_of_hanging(browser: &mut Browser) -> Result<()> {
-    hang::states(browser, Screen::DESK, is_ringed).await
+    hang::states(browser, Screen::DESK, "en", is_ringed).await
 }
 
 pub(crate) async fn at_every_stop_of_the_builder(browser: &mut Browser) -> Result<()> {

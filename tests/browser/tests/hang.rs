@@ -11,7 +11,7 @@ use hangtrue_browser::{Browser, Screen};
 use serde_json::json;
 
 /// Opens a screen of the page with the typical order in it.
-async fn open(browser: &Browser, step: &str) -> Result<()> {
+pub(crate) async fn open(browser: &Browser, step: &str) -> Result<()> {
     let payload = hangtrue_link::encode(&typical()).ok().context("the order goes into a link")?;
     browser.goto(&format!("/hang.html?{step}#{payload}")).await?;
     browser.find("#app[data-ready] main.hang-order").await?;
@@ -19,13 +19,13 @@ async fn open(browser: &Browser, step: &str) -> Result<()> {
 }
 
 /// Goes to a screen by the list of all screens.
-async fn show(browser: &Browser, step: &str) -> Result<()> {
+pub(crate) async fn show(browser: &Browser, step: &str) -> Result<()> {
     browser.tap(&format!(".steps a[href='#/{step}']")).await?;
     browser.find(&format!("main.hang-{step}")).await?;
     Ok(())
 }
 
-async fn fill(browser: &Browser, field: &str, text: &str) -> Result<()> {
+pub(crate) async fn fill(browser: &Browser, field: &str, text: &str) -> Result<()> {
     browser.tap(&format!("[id='{field}']")).await?;
     browser.run("document.activeElement.select()", Vec::new()).await?;
     browser.type_keys(text).await
@@ -124,12 +124,15 @@ const SLIDE: &str = "const slider = document.getElementById('open');
 pub(crate) async fn states(
     browser: &mut Browser,
     screen: Screen,
+    language: &str,
     visit: impl AsyncFn(&Browser, &str) -> Result<()>,
 ) -> Result<()> {
     browser.open(screen, "/hang.html").await?;
     browser.run("localStorage.clear()", Vec::new()).await?;
     browser.goto("/hang.html?again").await?;
     browser.find("#app[data-ready]").await?;
+    browser.tap(&format!(".languages [lang={language}]")).await?;
+    browser.until(&format!("document.documentElement.lang === '{language}'")).await?;
     fill(browser, "paste", "https://dealer.example/#1V8009500Q1GSC02C").await?;
     browser.tap("[data-act=open]").await?;
     visit(browser, "order-damaged").await?;
@@ -199,7 +202,18 @@ pub(crate) async fn states(
 pub(crate) async fn every_screen(browser: &mut Browser) -> Result<()> {
     for screen in [Screen::SMALL_PHONE, Screen::PHONE, Screen::DESK] {
         let visit = async |browser: &Browser, name: &str| look(browser, screen, name).await;
-        states(browser, screen, visit).await?;
+        states(browser, screen, "en", visit).await?;
+    }
+    Ok(())
+}
+
+/// Pictures of every screen on a phone in the other languages, whose words are longest there.
+pub(crate) async fn every_screen_in_spanish_and_french(browser: &mut Browser) -> Result<()> {
+    for language in ["es", "fr"] {
+        let visit = async |browser: &Browser, name: &str| {
+            look(browser, Screen::SMALL_PHONE, &[language, "-", name].concat()).await
+        };
+        states(browser, Screen::SMALL_PHONE, language, visit).await?;
     }
     Ok(())
 }
@@ -255,7 +269,7 @@ pub(crate) async fn the_slider_moves_the_door_in_the_drawing(browser: &mut Brows
     Ok(())
 }
 
-/// The sticker of 50 × 30 mm and the card of A6, printed, and their codes read.
+/// The sticker of 50 × 30 mm, the card of A6 and the whole record, printed, and their codes read.
 pub(crate) async fn sticker_and_card_are_read_from_paper(browser: &mut Browser) -> Result<()> {
     browser.set_screen(Screen::DESK).await?;
     open(browser, "record").await?;
@@ -265,7 +279,9 @@ pub(crate) async fn sticker_and_card_are_read_from_paper(browser: &mut Browser) 
     let shots =
         Path::new(env!("CARGO_MANIFEST_DIR")).join("../shots").join(browser.engine().name());
     std::fs::create_dir_all(&shots)?;
-    for (form, width, height) in [("sticker", 5.0, 3.0), ("card", 10.5, 14.8)] {
+    for (form, width, height) in
+        [("sticker", 5.0, 3.0), ("card", 10.5, 14.8), ("sheet", 21.0, 29.7)]
+    {
         browser.tap(&format!("input[name=print][value={form}]")).await?;
         let file = folder.path().join("record.pdf");
         std::fs::write(&file, browser.print_edge_to_edge(width, height).await?)?;

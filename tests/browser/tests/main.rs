@@ -24,6 +24,7 @@ mod fits;
 mod fitting;
 mod focus;
 mod hang;
+mod hang_kept;
 mod harness;
 mod history;
 mod injection;
@@ -152,6 +153,9 @@ fn main() -> ExitCode {
         scenario!(embed_frame::nobody_else_is_heard),
         scenario!(hang::from_the_walk_to_the_record),
         scenario!(hang::every_screen),
+        scenario!(hang::every_screen_in_spanish_and_french),
+        scenario!(hang_kept::a_trap_leaves_a_way_out),
+        scenario!(hang_kept::a_record_opens_without_a_network),
         scenario!(hang::the_slider_moves_the_door_in_the_drawing),
         scenario!(languages::a_change_in_the_middle_keeps_text_caret_and_draft),
         scenario!(languages::the_browser_s_own_comes_first; Languages),

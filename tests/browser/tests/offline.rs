@@ -11,7 +11,7 @@ use crate::walk::at;
 const BUILDS: &str = "caches.keys().then(all => all.filter(name => name !== 'hangtrue-others'))";
 
 /// Waits until the worker keeps a whole build and answers for this page.
-async fn is_kept(browser: &Browser) -> Result<()> {
+pub(crate) async fn is_kept(browser: &Browser) -> Result<()> {
     browser.find("#app[data-ready]").await?;
     browser.until("navigator.serviceWorker.controller?.state === 'activated'").await?;
     Ok(())
@@ -23,7 +23,7 @@ async fn awaited(browser: &Browser, script: &str) -> Result<serde_json::Value> {
 }
 
 /// A reload from within the page: one from outside is refused without a network.
-async fn reload(browser: &Browser) -> Result<()> {
+pub(crate) async fn reload(browser: &Browser) -> Result<()> {
     browser.run("window.old = true; setTimeout(() => location.reload())", Vec::new()).await?;
     browser.until("!window.old && document.querySelector('#app[data-ready]') !== null").await?;
     Ok(())

@@ -86,7 +86,7 @@ pub(crate) async fn every_state_of_the_desk(browser: &mut Browser) -> Result<()>
 }
 
 pub(crate) async fn every_state_of_hanging(browser: &mut Browser) -> Result<()> {
-    hang::states(browser, Screen::PHONE, is_told).await
+    hang::states(browser, Screen::PHONE, "en", is_told).await
 }
 
 pub(crate) async fn every_state_of_the_builder(browser: &mut Browser) -> Result<()> {

@@ -10,7 +10,7 @@ use crate::rect::Rect;
 use crate::sheet::Sheet;
 use crate::svg::{Anchor, Svg};
 use hangtrue_core::Length;
-use hangtrue_core::hang::overhead::{Against, Bows, Panel, Place, Room, Swept};
+use hangtrue_core::hang::overhead::{Against, Bows, Panel, Place, Room, Swept, Tight};
 
 /// The picture's size, in drawing units.
 const SIZE: (f64, f64) = (320.0, 320.0);
@@ -65,13 +65,13 @@ fn face(room: &Room) -> f64 {
 pub fn overhead(sheet: Sheet<'_>, room: &Room, swept: &Swept, lift: Length) -> String {
     let words = words(sheet.speaker.language);
     let unit = sheet.speaker.unit;
-    let told = |length: Length| sheet.speaker.length(length.abs().round_to(unit.step()));
+    let told = |length: Length| sheet.speaker.length(length.round_to(unit.step()));
     let lift = lift.max(Length::ZERO).min(room.height);
     let mut description = [words.overhead, " ", &(words.lifted)(&told(lift))].concat();
     for tight in &swept.tight {
         let say = if tight.left > Length::ZERO { words.left } else { words.through };
         description.push(' ');
-        description.push_str(&say(tight.against, &told(tight.left)));
+        description.push_str(&say(tight.against, &told(tight.told(unit.step()).abs())));
     }
     let mut svg = Svg::new(sheet, "overhead", SIZE, words.overhead_title, &description);
     let view = View::fit(room, swept.reach.to_mm());
@@ -91,9 +91,10 @@ pub fn overhead(sheet: Sheet<'_>, room: &Room, swept: &Swept, lift: Length) -> S
     small(&mut svg, Anchor::Start, AREA.left, roof - ROOF - 10.0, words.roof);
     small(&mut svg, Anchor::Start, 4.0, SIZE.1 - 9.0, words.rear);
     small(&mut svg, Anchor::End, SIZE.0 - 4.0, SIZE.1 - 9.0, words.inside);
-    tightest(&mut svg, room, swept, &view, &|length| {
-        let sign = if length < Length::ZERO { "\u{2212}" } else { "" };
-        [sign, &sheet.drawn(length.abs().round_to(unit.step()))].concat()
+    tightest(&mut svg, room, swept, &view, &|tight| {
+        let left = tight.told(unit.step());
+        let sign = if left < Length::ZERO { "\u{2212}" } else { "" };
+        [sign, &sheet.drawn(left.abs())].concat()
     });
     svg.finish()
 }
@@ -179,14 +180,14 @@ fn tightest(
     room: &Room,
     swept: &Swept,
     view: &View,
-    told: &dyn Fn(Length) -> String,
+    told: &dyn Fn(&Tight) -> String,
 ) {
     let above = swept.tight.iter().filter(|tight| tight.against != Against::Header);
     let struck = swept.tight.iter().find(|tight| tight.left <= Length::ZERO);
     let least = above.reduce(|best, next| if next.left < best.left { next } else { best });
     let Some(tight) = struck.or(least) else { return };
     let at = view.at(tight.at);
-    let text = told(tight.left);
+    let text = told(tight);
     let low = view.height(room.height) + 46.0;
     let center = within(Point::new(at.x, low), &text, 40.0, SIZE.0 - 6.0);
     svg.line("thin", at, Point::new(at.x.max(44.0), low));

@@ -18,6 +18,8 @@ pub struct Arrival<'a> {
     pub fragment: &'a str,
     /// The draft this device remembers of a door being hung.
     pub draft: Option<&'a str>,
+    /// Those of other doors that were set aside, by their numbers.
+    pub aside: &'a [(u32, String)],
 }
 
 /// The model to begin with. An order or a record in the address is opened; else the draft
@@ -25,6 +27,7 @@ pub struct Arrival<'a> {
 #[must_use]
 pub fn boot(environment: Environment, arrival: Arrival<'_>) -> (Model, Vec<Effect>) {
     let mut model = Model::new(environment);
+    model.aside = arrival.aside.to_vec();
     if let Some(draft) = arrival.draft {
         draft::restore(&mut model, draft);
     }

@@ -15,6 +15,10 @@ pub enum Effect {
     Keep(String),
     /// Throw that draft away.
     Forget,
+    /// Set this draft aside under a number of its own, beside the draft.
+    SetAside(u32, String),
+    /// The one that was set aside under this number is no longer wanted there.
+    DropAside(u32),
 }
 
 impl From<crate::Effect> for Effect {

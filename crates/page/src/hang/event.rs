@@ -40,6 +40,10 @@ pub enum Action {
     Print,
     /// Begin with another door.
     Restart,
+    /// Go on with a door that was set aside.
+    TakeUp(u32),
+    /// Throw one away that was set aside.
+    DropAside(u32),
 }
 
 impl Action {
@@ -58,6 +62,8 @@ impl Action {
             Self::Share => "share".into(),
             Self::Print => "print".into(),
             Self::Restart => "restart".into(),
+            Self::TakeUp(number) => ["take-up:", &number.to_string()].concat(),
+            Self::DropAside(number) => ["drop-aside:", &number.to_string()].concat(),
         }
     }
 
@@ -77,6 +83,8 @@ impl Action {
             "share" => Self::Share,
             "print" => Self::Print,
             "restart" => Self::Restart,
+            "take-up" => Self::TakeUp(rest.parse().ok()?),
+            "drop-aside" => Self::DropAside(rest.parse().ok()?),
             _ => return None,
         })
     }
@@ -100,6 +108,8 @@ mod tests {
             Action::Share,
             Action::Print,
             Action::Restart,
+            Action::TakeUp(3),
+            Action::DropAside(1),
         ] {
             assert_eq!(Action::from_code(&action.code()), Some(action));
         }

@@ -40,6 +40,8 @@ pub struct Model {
     pub record: Record,
     /// What is typed in fields.
     pub fields: Fields,
+    /// Drafts of other doors that were set aside on this device, by their numbers.
+    pub aside: Vec<(u32, String)>,
     /// Why a link or a file could not be opened.
     pub fault: Option<Fault>,
     /// The field that has the focus.

@@ -93,6 +93,12 @@ fn open(model: &mut Model, text: &str) -> Vec<Effect> {
     } else {
         hangtrue_link::find(text).and_then(|payload| decode(&payload)).map_err(Fault::Link)
     };
+    let other = match &opened {
+        Ok(Opened::Order(_)) => true,
+        Ok(Opened::Record(record)) => **record != model.record,
+        Err(_) => false,
+    };
+    let aside = if other { draft::set_aside(model) } else { None };
     match opened {
         Ok(Opened::Order(order)) => {
             model.take_order(*order);
@@ -108,7 +114,8 @@ fn open(model: &mut Model, text: &str) -> Vec<Effect> {
             return vec![Effect::Replace(Step::Order), Effect::Page(crate::Effect::Top)];
         }
     }
-    let effects = vec![Effect::Replace(model.step), Effect::Page(crate::Effect::Top)];
+    let mut effects = vec![Effect::Replace(model.step), Effect::Page(crate::Effect::Top)];
+    effects.extend(aside);
     kept(model, effects)
 }
 
@@ -211,14 +218,34 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         }
         Action::Print => vec![Effect::Page(crate::Effect::Print)],
         Action::Restart => {
-            let environment = core::mem::take(&mut model.environment);
+            let mut effects: Vec<Effect> = draft::set_aside(model).into_iter().collect();
             let unit = model.unit();
-            *model = Model::new(environment);
-            model.record = Record::default();
+            model.take_record(Record::default());
             model.record.order.survey = Survey::new(unit);
-            vec![Effect::Forget, Effect::Show(Step::Order), Effect::Page(crate::Effect::Top)]
+            model.step = Step::Order;
+            effects.extend([Effect::Forget, Effect::Show(Step::Order)]);
+            effects.push(Effect::Page(crate::Effect::Top));
+            effects
+        }
+        Action::TakeUp(number) => take_up(model, number),
+        Action::DropAside(number) => {
+            model.aside.retain(|(known, _)| *known != number);
+            vec![Effect::DropAside(number)]
         }
     }
+}
+
+/// Goes on with a door that was set aside; the one that was open is set aside in its place.
+fn take_up(model: &mut Model, number: u32) -> Vec<Effect> {
+    let Some(at) = model.aside.iter().position(|(known, _)| *known == number) else {
+        return Vec::new();
+    };
+    let (_, text) = model.aside.remove(at);
+    let mut effects = vec![Effect::DropAside(number)];
+    effects.extend(draft::set_aside(model));
+    draft::restore(model, &text);
+    effects.extend(go(model, model.step));
+    effects
 }
 
 fn open_pasted(model: &mut Model) -> Vec<Effect> {

@@ -96,6 +96,12 @@ pub struct Order {
     pub caution_heading: &'static str,
     /// To the page that measures.
     pub measure: &'static str,
+    /// Over the doors that were set aside.
+    pub aside: &'static str,
+    /// Go on with one of them.
+    pub take_up: fn(&str) -> String,
+    /// Throw one away.
+    pub drop_aside: &'static str,
 }
 
 /// What came.
@@ -174,6 +180,8 @@ pub struct Tracks {
     pub shim: fn(usize, usize, &str) -> String,
     /// What it will be then: spacing differs by, diagonals differ by.
     pub result: fn(&str, Option<&str>) -> String,
+    /// That it will be inside the limit, or not.
+    pub result_holds: [&'static str; 2],
     /// The spacing it will have.
     pub target: fn(&str) -> String,
     /// A place of the upper tracks.

@@ -1,10 +1,11 @@
 //! Reading a record's file, strictly.
 
-use hangtrue_core::hang::care::{Service, Work};
+use hangtrue_core::hang::care::{Service, Work, is_day};
 use hangtrue_core::hang::inspection::{Check, Found, Inspection, Measure};
 use hangtrue_core::hang::record::{AsBuilt, Place, QuarterTurns, Record};
 use hangtrue_core::hang::weight::Weight;
 use hangtrue_core::length::read;
+use hangtrue_core::order::Date;
 use hangtrue_core::{Length, Unit};
 
 use super::{FORMAT, KEYS, MOST};
@@ -37,7 +38,7 @@ pub fn parse(text: &str) -> Result<Record, FileError> {
         root.child("serial", serial).text()?.as_ref().clone_into(&mut record.serial);
     }
     if let Some(hung) = hung {
-        record.hung = Some(order::read_date(&root.child("hung", hung))?);
+        record.hung = Some(day(&root.child("hung", hung))?);
     }
     if let Some(per_day) = per_day {
         record.per_day = Some(small(&root.child("per_day", per_day))?);
@@ -72,6 +73,13 @@ fn within(error: FileError) -> FileError {
 fn small(at: &At<'_, '_>) -> Result<u16, FileError> {
     let whole = at.whole()?;
     u16::try_from(whole).map_err(|_| at.error(unknown(&whole.to_string(), "0 to 65535")))
+}
+
+/// A day of the calendar: what is due is counted from it.
+fn day(at: &At<'_, '_>) -> Result<Date, FileError> {
+    let date = order::read_date(at)?;
+    let none = || at.error(Fault::Date { found: shown(&date.text()) });
+    is_day(date).then_some(date).ok_or_else(none)
 }
 
 fn unknown(found: &str, known: &'static str) -> Fault {
@@ -124,7 +132,7 @@ fn service(at: &At<'_, '_>) -> Result<Service, FileError> {
     let missing = |key| at.error(Fault::Missing { key });
     let date = date.ok_or_else(|| missing("date"))?;
     let work = work.ok_or_else(|| missing("work"))?;
-    let date = order::read_date(&at.child("date", date))?;
+    let date = day(&at.child("date", date))?;
     let work = at.child("work", work).choice(&Work::ALL.map(Work::key), Work::from_key)?;
     let note = match note {
         Some(note) => at.child("note", note).text()?.as_ref().to_owned(),

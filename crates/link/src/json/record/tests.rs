@@ -58,6 +58,8 @@ fn what_is_not_as_the_format_says_is_named_with_its_place() {
         ("hangtrue-record/1", "hangtrue-record/2", "format", "unknown-value"),
         ("\"serial\"", "\"series\"", "", "unknown-key"),
         ("\"2026-12-01\"", "\"2026-13-01\"", "hung", "not-a-date"),
+        ("\"2026-12-01\"", "\"2026-02-31\"", "hung", "not-a-date"),
+        ("\"2027-03-02\"", "\"2027-02-29\"", "services.0.date", "not-a-date"),
         ("\"quarter_turns\":53", "\"quarter_turns\":70000", "quarter_turns", "unknown-value"),
         ("\"unit\":\"in\"", "\"unit\":\"cm\"", "order.unit", "unknown-value"),
         ("\"track-low\"", "\"track-left\"", "readings", "unknown-key"),

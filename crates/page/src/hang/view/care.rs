@@ -5,10 +5,11 @@ use crate::hang::event::Action;
 use crate::hang::model::Model;
 use crate::text::Later;
 use crate::text::hang::Guide;
-use hangtrue_core::Dimension;
 use hangtrue_core::hang::care::{Due, Work, due};
 use hangtrue_core::hang::delivery::rollers;
+use hangtrue_core::hang::latch::{STRETCH_PERMILLE, seal};
 use hangtrue_core::order::Date;
+use hangtrue_core::{Dimension, Length};
 use maud::{Markup, html};
 
 pub(super) fn view(model: &Model) -> Markup {
@@ -47,6 +48,15 @@ pub(super) fn all_due(model: &Model) -> Option<Vec<Due>> {
     Some(due(hung, &model.record.services, &model.profile.care, per_day, today))
 }
 
+/// The rules the door was ordered under, where this page has others or none. The record names
+/// them and holds no intervals: the dealer may change those, and its link brings them along.
+fn rules_elsewhere(model: &Model) -> Option<String> {
+    let (name, revision) = model.record.order.profile.as_ref()?;
+    let rules = Later::of(model.language()).dealer.rules;
+    let here = *name == model.profile.name || name.is_empty();
+    (!here).then(|| rules(name, *revision))
+}
+
 fn due_list(model: &Model) -> Markup {
     let text = &model.words().care;
     html! {
@@ -69,6 +79,7 @@ fn due_list(model: &Model) -> Markup {
                 (parts::field(model, "hung", text.hung, text.day_hint))
                 (parts::field(model, "per-day", text.per_day, ""))
             }
+            @if let Some(rules) = rules_elsewhere(model) { p { ((text.not_here)(&rules)) } }
             @if model.profile.care.is_empty() {
                 p.hint { (text.source) }
             } @else {
@@ -95,13 +106,19 @@ fn sizes(model: &Model) -> Markup {
     let numbers = model.numbers();
     let number =
         |dimension| numbers.ordered(dimension).map(|length| model.speaker().length(length));
+    let cut = |dimension| {
+        let run = numbers.ordered(dimension).unwrap_or(Length::ZERO);
+        model.told(seal(run, STRETCH_PERMILLE))
+    };
+    let (side, head) = (cut(Dimension::Height), cut(Dimension::Width));
+    let seals = [side.as_str(), head.as_str()];
     let panels = model.room().map_or(0, |room| room.curtain().panels);
     html! {
         @if let (Some(width), Some(height)) = (number(Dimension::Width), number(Dimension::Height)) {
             section {
                 h2 { (text.sizes) }
                 ul {
-                    @for line in (text.sizes_list)(&width, &height, panels, rollers(panels)) {
+                    @for line in (text.sizes_list)([&width, &height], panels, rollers(panels), seals) {
                         li { (line) }
                     }
                 }

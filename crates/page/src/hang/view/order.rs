@@ -1,6 +1,7 @@
 //! Whose door: the order's link, or its four numbers.
 
 use super::parts;
+use crate::hang::draft;
 use crate::hang::event::Action;
 use crate::hang::model::{Fault, Model};
 use hangtrue_core::Dimension;
@@ -25,11 +26,13 @@ pub(super) fn view(model: &Model) -> Markup {
                 (numbers(model))
                 (parts::go_on(model))
                 (parts::quiet(&Action::Restart, model.words().restart))
+                (aside(model))
             } @else {
                 section {
                     (parts::field(model, "paste", text.paste, text.paste_hint))
                     (parts::button(&Action::Open, text.open))
                 }
+                (aside(model))
                 section {
                     h2 { (text.type_them) }
                     (parts::choice(
@@ -67,6 +70,47 @@ fn told(model: &Model, fault: &Fault) -> String {
         }
         Fault::File(error) => hangtrue_link::say::file(language, error),
     }
+}
+
+/// Doors that were set aside on this device: by a link that was opened over them, by another
+/// door, or because the page had stopped.
+fn aside(model: &Model) -> Markup {
+    let text = &model.words().order;
+    let doors: Vec<(u32, String)> = model
+        .aside
+        .iter()
+        .filter_map(|(number, draft)| Some((*number, name(model, &draft::door(draft)?))))
+        .collect();
+    html! {
+        @if !doors.is_empty() {
+            section {
+                h2 { (text.aside) }
+                ul.rows.aside {
+                    @for (number, name) in &doors {
+                        li {
+                            (parts::button(&Action::TakeUp(*number), &(text.take_up)(name)))
+                            (parts::quiet(&Action::DropAside(*number), text.drop_aside))
+                        }
+                    }
+                }
+            }
+        }
+    }
+}
+
+/// What a person knows a door by.
+fn name(model: &Model, record: &Record) -> String {
+    let order = &record.order;
+    let known = [order.vehicle.as_str(), record.serial.as_str()];
+    let known: Vec<&str> = known.into_iter().filter(|text| !text.is_empty()).collect();
+    if !known.is_empty() {
+        return known.join(" · ");
+    }
+    let width = order.survey.tightest(Dimension::Width);
+    let height = order.survey.tightest(Dimension::Height);
+    let told = |(_, length)| model.speaker().length(length);
+    let size: Vec<String> = [width, height].into_iter().flatten().map(told).collect();
+    size.join(" × ")
 }
 
 fn order(dimension: Dimension) -> String {

@@ -73,7 +73,8 @@ fn told(model: &Model, room: &Room, swept: &Swept) -> Markup {
 
 fn one(model: &Model, tight: &Tight) -> String {
     let text = &model.words().overhead;
-    let (left, lift) = (model.told(tight.left.abs()), model.told(tight.lift));
+    let left = model.speaker().length(tight.told(model.unit().step()).abs());
+    let lift = model.told(tight.lift);
     if tight.left > Length::ZERO {
         (text.left)(tight.against, &left, &lift)
     } else {

@@ -105,7 +105,7 @@ fn line(model: &Model, name: &str, label: &str, hint: &str, value: &str) -> Mark
     let understood = understood(model, takes, value);
     let bad = understood.is_err();
     let unit = match takes {
-        Takes::Length => model.unit().key(),
+        Takes::Length => model.language().unit(model.unit()),
         Takes::Weight => model.scale().key(),
         Takes::Number | Takes::Count | Takes::Day | Takes::Text => "",
     };

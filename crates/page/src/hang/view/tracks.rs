@@ -103,7 +103,10 @@ fn shims(model: &Model, solved: &Solved) -> Markup {
                 }
             }
         }
-        p { ((text.result)(&spacing, diagonals.as_deref())) }
+        p {
+            ((text.result)(&spacing, diagonals.as_deref()))
+            " " (text.result_holds[usize::from(!solved.result.holds())])
+        }
     }
 }
 

@@ -67,6 +67,9 @@ const ORDER: Order = Order {
          Cutting, welding and drilling a vehicle are for licensed practice.",
     ],
     measure: "Measure an opening",
+    aside: "Other doors on this device",
+    take_up: |door| format!("Go on with {door}"),
+    drop_aside: "Throw away",
 };
 
 const DELIVERY: Delivery = Delivery {
@@ -134,6 +137,10 @@ const TRACKS: Tracks = Tracks {
         Some(by) => format!("Then spacing differs by {spacing} and the diagonals by {by}."),
         None => format!("Then spacing differs by {spacing}."),
     },
+    result_holds: [
+        "That is inside the limit of 1/8 in.",
+        "That is outside the limit of 1/8 in: read again, and mend the posts before you shim.",
+    ],
     target: |spacing| format!("The tracks will stand {spacing} apart."),
     station: names::station,
     inward: |left, right| format!("left in {left}, right in {right}"),

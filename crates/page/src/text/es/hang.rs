@@ -73,6 +73,9 @@ const ORDER: Order = Order {
          personal autorizado.",
     ],
     measure: "Medir una abertura",
+    aside: "Otras puertas en este aparato",
+    take_up: |door| format!("Seguir con {door}"),
+    drop_aside: "Desechar",
 };
 
 const DELIVERY: Delivery = Delivery {
@@ -145,6 +148,10 @@ const TRACKS: Tracks = Tracks {
         }
         None => format!("Entonces la separación varía {spacing}."),
     },
+    result_holds: [
+        "Queda dentro del límite de 1/8 pulg.",
+        "Queda fuera del límite de 1/8 pulg: mida de nuevo, y corrija los postes antes de calzar.",
+    ],
     target: |spacing| format!("Los rieles van a quedar a {spacing} uno del otro."),
     station: names::station,
     inward: |left, right| format!("izquierda hacia adentro {left}, derecha hacia adentro {right}"),

@@ -73,6 +73,9 @@ const ORDER: Order = Order {
          qualifiés.",
     ],
     measure: "Mesurer une ouverture",
+    aside: "Autres portes sur cet appareil",
+    take_up: |door| format!("Continuer avec {door}"),
+    drop_aside: "Jeter",
 };
 
 const DELIVERY: Delivery = Delivery {
@@ -145,6 +148,10 @@ const TRACKS: Tracks = Tracks {
         }
         None => format!("Alors l’écartement varie de {spacing}."),
     },
+    result_holds: [
+        "C’est dans la limite de 1/8 po.",
+        "C’est hors de la limite de 1/8 po\u{a0}: mesurez à nouveau, et corrigez les poteaux avant de caler.",
+    ],
     target: |spacing| format!("Les rails seront à {spacing} l’un de l’autre."),
     station: names::station,
     inward: |left, right| {

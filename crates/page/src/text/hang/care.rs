@@ -66,6 +66,8 @@ pub struct Care {
     pub new_link: &'static str,
     /// What to order.
     pub sizes: &'static str,
-    /// Cables in pairs, rollers, panels: from the door's numbers.
-    pub sizes_list: fn(&str, &str, u32, u32) -> [String; 3],
+    /// The door was ordered under these rules, which are not here: what is due goes by others.
+    pub not_here: fn(&str) -> String,
+    /// Width and height, panels, rollers, seals of sides and header: from the door's numbers.
+    pub sizes_list: fn([&str; 2], u32, u32, [&str; 2]) -> [String; 4],
 }

@@ -24,6 +24,7 @@ pub(super) const CARE: Care = Care {
     due_in: |days, day| match days {
         0 => format!("today ({day})"),
         1 => format!("tomorrow ({day})"),
+        n if n > 90 => format!("in {} months ({day})", n / 30),
         n if n > 1 => format!("in {n} days ({day})"),
         -1 => format!("since yesterday ({day})"),
         n => format!("{} days late ({day})", n.unsigned_abs()),
@@ -107,12 +108,19 @@ pub(super) const CARE: Care = Care {
     add: "Add to the record",
     drop: "Take out",
     new_link: "Each entry makes a new link. Share it, and print a new sticker.",
+    not_here: |rules| {
+        format!(
+            "It was ordered under: {rules}. They are not here, so what is due goes by the intervals below. \
+             Open the record by the dealer's own link to have them."
+        )
+    },
     sizes: "Sizes to order",
-    sizes_list: |width, height, panels, rollers| {
+    sizes_list: |[width, height], panels, rollers, [side, head]| {
         [
             format!("Door for an opening of {width} × {height}"),
             format!("{panels} panels (worked out from the panel's height: measure the broken one)"),
             format!("{rollers} rollers, cables in pairs"),
+            format!("Seals, cut: two of {side} for the sides, one of {head} for the header"),
         ]
     },
 };

@@ -24,6 +24,7 @@ pub(super) const CARE: Care = Care {
     due_in: |days, day| match days {
         0 => format!("hoy ({day})"),
         1 => format!("mañana ({day})"),
+        n if n > 90 => format!("en {} meses ({day})", n / 30),
         n if n > 1 => format!("en {n} días ({day})"),
         -1 => format!("desde ayer ({day})"),
         n => format!("con {} días de atraso ({day})", n.unsigned_abs()),
@@ -113,12 +114,19 @@ pub(super) const CARE: Care = Care {
     add: "Agregar al registro",
     drop: "Quitar",
     new_link: "Cada anotación hace un enlace nuevo. Compártalo e imprima otra calcomanía.",
+    not_here: |rules| {
+        format!(
+            "Se pidió con: {rules}. Aquí no están, así que lo pendiente va por los intervalos de \
+             abajo. Abra el registro con la liga del distribuidor para tenerlas."
+        )
+    },
     sizes: "Medidas para pedir",
-    sizes_list: |width, height, panels, rollers| {
+    sizes_list: |[width, height], panels, rollers, [side, head]| {
         [
             format!("Puerta para una abertura de {width} × {height}"),
             format!("{panels} paneles (calculados con la altura del panel: mida el roto)"),
             format!("{rollers} rodillos, cables por par"),
+            format!("Sellos, cortados: dos de {side} para los lados, uno de {head} para el dintel"),
         ]
     },
 };

@@ -24,6 +24,7 @@ pub(super) const CARE: Care = Care {
     due_in: |days, day| match days {
         0 => format!("aujourd’hui ({day})"),
         1 => format!("demain ({day})"),
+        n if n > 90 => format!("dans {} mois ({day})", n / 30),
         n if n > 1 => format!("dans {n} jours ({day})"),
         -1 => format!("depuis hier ({day})"),
         n => format!("{} jours de retard ({day})", n.unsigned_abs()),
@@ -114,8 +115,14 @@ pub(super) const CARE: Care = Care {
     add: "Ajouter à la fiche",
     drop: "Enlever",
     new_link: "Chaque ajout fait un nouveau lien. Partagez-le, et imprimez un nouvel autocollant.",
+    not_here: |rules| {
+        format!(
+            "Commandée selon\u{a0}: {rules}. Elles ne sont pas ici\u{a0}: ce qui est dû suit les intervalles \
+             ci-dessous. Ouvrez la fiche par le lien du détaillant pour les avoir."
+        )
+    },
     sizes: "Dimensions à commander",
-    sizes_list: |width, height, panels, rollers| {
+    sizes_list: |[width, height], panels, rollers, [side, head]| {
         [
             format!("Porte pour une ouverture de {width} × {height}"),
             format!(
@@ -123,6 +130,9 @@ pub(super) const CARE: Care = Care {
                  est brisé)"
             ),
             format!("{rollers} roulettes, câbles par paire"),
+            format!(
+                "Joints, coupés\u{a0}: deux de {side} pour les côtés, un de {head} pour le linteau"
+            ),
         ]
     },
 };
