@@ -112,15 +112,23 @@ impl Qr {
             let run = u32::try_from(run).unwrap_or(0);
             if run > 0 {
                 let [left, top] = [x, y].map(|at| at.saturating_add(QUIET_ZONE));
-                let bar = [left, top, run, run].map(|n| n.to_string());
-                let [left, top, width, back] = &bar;
-                for piece in ["M", left, " ", top, "h", width, "v1h-", back, "z"] {
-                    svg.push_str(piece);
+                for (before, number) in [("M", left), (" ", top), ("h", run), ("v1h-", run)] {
+                    svg.push_str(before);
+                    push_number(svg, number);
                 }
+                svg.push('z');
             }
             x = x.saturating_add(run.max(1));
         }
     }
+}
+
+/// Some thousands of numbers make a code: each without a text of its own.
+fn push_number(svg: &mut String, number: u32) {
+    if number >= 10 {
+        push_number(svg, number / 10);
+    }
+    svg.extend(char::from_digit(number % 10, 10));
 }
 
 fn escape(text: &str) -> String {
