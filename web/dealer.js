@@ -8,7 +8,15 @@ const module = async () => {
   return startPage;
 };
 const startPage = await begun(module());
-startPage(...(await rules));
+const read = await rules;
+startPage(...read);
+
+// The home screen leads to the rules that were last read: see main.js.
+try {
+  if (read[0]) localStorage.setItem("hangtrue-dealer", location.search);
+} catch {
+  // Without storage nothing is remembered.
+}
 
 // On the first visit some of this has come before the worker answered for the page: what it has
 // not seen go by is asked for once more, for it to keep beside the build.

@@ -20,7 +20,16 @@ const bring = async (first) => {
   }
 };
 
+// From the home screen it goes on by the rules of the dealer whose page was last used here.
+let { search } = location;
+if (search === "?installed") {
+  try {
+    search = localStorage.getItem("hangtrue-dealer") ?? search;
+  } catch {
+    // Without storage nothing is remembered.
+  }
+}
 // Whoever goes by a dealer's rules needs the module that reads them.
-const byRules = new URLSearchParams(location.search).has("profile");
-if (byRules) location.replace("dealer.html" + location.search + location.hash);
+const byRules = new URLSearchParams(search).has("profile");
+if (byRules) location.replace("dealer.html" + search + location.hash);
 else bring(await begun(init()));

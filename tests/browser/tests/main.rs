@@ -44,6 +44,7 @@ mod share;
 mod smoke;
 mod states;
 mod tape;
+mod targets;
 mod typing;
 mod walk;
 
@@ -98,6 +99,7 @@ fn main() -> ExitCode {
         scenario!(offline::all_of_it_works_without_a_network),
         scenario!(offline::a_second_visit_asks_the_network_for_nothing),
         scenario!(offline::a_dealers_rules_hold_without_a_network),
+        scenario!(offline::from_the_home_screen_with_the_dealers_rules),
         scenario!(offline::a_newer_build_waits_for_a_tap),
         scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),
         scenario!(offline::the_worker_that_removes_itself),
@@ -106,6 +108,8 @@ fn main() -> ExitCode {
         scenario!(drafts::two_tabs_keep_both),
         scenario!(drafts::storage_that_fails_is_told_once),
         scenario!(drafts::what_the_browser_threw_away_is_kept_again),
+        scenario!(targets::of_the_walk),
+        scenario!(targets::elsewhere),
         scenario!(tape::dragged_and_stepped),
         scenario!(tape::the_phone_stays_awake_and_trembles),
         scenario!(desk::a_phoned_in_order_by_keyboard_alone),

@@ -124,6 +124,44 @@ pub(crate) async fn a_dealers_rules_hold_without_a_network(browser: &mut Browser
     Ok(())
 }
 
+/// What a phone reads before it puts the page among its programs, and where that leads.
+pub(crate) async fn from_the_home_screen_with_the_dealers_rules(
+    browser: &mut Browser,
+) -> Result<()> {
+    browser.serve(crate::embed::demo()?).await?;
+    browser.open(Screen::PHONE, "/").await?;
+    browser.find("#app[data-ready]").await?;
+    let read = "const link = document.querySelector('link[rel=manifest]').href;
+        const manifest = await (await fetch(link)).json();
+        const at = (address) => new URL(address, link).href;
+        const icons = await Promise.all(manifest.icons.map(async ({ src, purpose, sizes }) => {
+            const image = new Image();
+            image.src = at(src);
+            await image.decode();
+            return [purpose, sizes, image.naturalWidth > 0 && image.naturalWidth === image.naturalHeight];
+        }));
+        return [manifest.name, manifest.display, at(manifest.scope), at(manifest.start_url), icons];";
+    let found = awaited(browser, read).await?;
+    let root = format!("{}/", browser.server.origin());
+    let start = format!("{root}?installed");
+    let icons = json!([["any", "any", true], ["maskable", "any", true]]);
+    ensure!(found == json!(["Hangtrue", "standalone", root, start, icons]), "{found}");
+
+    browser.goto("/?installed").await?;
+    browser.find("#app[data-ready]").await?;
+    ensure!(browser.value("location.pathname").await? == "/", "no dealer is known yet");
+    browser.goto("/?profile=/demo/profiles/prairie.json").await?;
+    let rules = "document.querySelector('#rules')?.innerText.includes('Prairie Door Works')";
+    browser.until(rules).await?;
+    browser.goto("/").await?;
+    browser.find("#app[data-ready]").await?;
+    ensure!(browser.value(rules).await? != true, "who asks for the plain page gets it");
+    browser.goto("/?installed").await?;
+    browser.until(rules).await?;
+    ensure!(browser.value("location.pathname").await? == "/dealer.html");
+    Ok(())
+}
+
 pub(crate) async fn a_newer_build_waits_for_a_tap(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/#/width").await?;
     is_kept(browser).await?;

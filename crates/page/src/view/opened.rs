@@ -35,7 +35,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 @if let Unopened::Record(payload) = why {
                     p { a.button href=(address::record(payload)) { (scene.later().opened.to_record) } }
                 }
-                @if *why == Unopened::File { p { a href=(DESK_PAGE) { (scene.text().start.desk) } } }
+                @if *why == Unopened::File { p { a.alone href=(DESK_PAGE) { (scene.text().start.desk) } } }
                 p { (parts::to(Step::Start, scene.text().start.heading)) }
             }
         }

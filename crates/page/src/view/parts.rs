@@ -52,7 +52,7 @@ pub(crate) fn languages(spoken: Language) -> Markup {
 
 /// A link to a screen.
 pub(super) fn to(step: Step, text: &str) -> Markup {
-    html! { a href={ "#/" (step.slug()) } { (text) } }
+    html! { a.alone href={ "#/" (step.slug()) } { (text) } }
 }
 
 /// What to mind, where it may hurt.

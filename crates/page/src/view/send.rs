@@ -116,7 +116,7 @@ fn ways(scene: Scene<'_>) -> Markup {
             (parts::quiet(&Action::CopyLink.code(), text.copy_link))
             p.hint { (scene.later().send.lasting) }
             @if let Some(address) = hanging(&message.link) {
-                p { a href=(address) { (text.hang) } }
+                p { a.alone href=(address) { (text.hang) } }
             }
         }
     }

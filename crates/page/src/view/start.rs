@@ -39,7 +39,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 (parts::choose_file(text.choose_file, false))
             }
             p.hint { (text.privacy) }
-            p { a href=(DESK_PAGE) { (text.desk) } }
+            p { a.alone href=(DESK_PAGE) { (text.desk) } }
         }
     }
 }

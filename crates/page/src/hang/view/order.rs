@@ -52,7 +52,7 @@ pub(super) fn view(model: &Model) -> Markup {
                     }
                 }
                 (parts::go_on(model))
-                p { a href="./" { (text.measure) } }
+                p { a.alone href="./" { (text.measure) } }
                 @if model.record != Record::default() {
                     (parts::quiet(&Action::Restart, model.words().restart))
                 }
