@@ -11,13 +11,6 @@ const startPage = await begun(module());
 const read = await rules;
 startPage(...read);
 
-// The home screen leads to the rules that were last read: see main.js.
-try {
-  if (read[0]) localStorage.setItem("hangtrue-dealer", location.search);
-} catch {
-  // Without storage nothing is remembered.
-}
-
 // On the first visit some of this has come before the worker answered for the page: what it has
 // not seen go by is asked for once more, for it to keep beside the build.
 const keep = async () => {
@@ -27,6 +20,15 @@ const keep = async () => {
     if (!(await caches.match(file))) await fetch(file, { credentials: "omit" });
   }
 };
-const keepOrNot = () => keep().catch(() => undefined);
-if (navigator.serviceWorker?.controller) keepOrNot();
-else navigator.serviceWorker?.addEventListener("controllerchange", keepOrNot, { once: true });
+// Rules that were not read, of another origin perhaps, are not asked for again.
+if (read[0]) {
+  try {
+    // The home screen leads to the rules that were last read: see main.js.
+    localStorage.setItem("hangtrue-dealer", location.search);
+  } catch {
+    // Without storage nothing is remembered.
+  }
+  const keepOrNot = () => keep().catch(() => undefined);
+  if (navigator.serviceWorker?.controller) keepOrNot();
+  else navigator.serviceWorker?.addEventListener("controllerchange", keepOrNot, { once: true });
+}

@@ -44,6 +44,50 @@ pub(crate) async fn a_change_in_the_middle_keeps_text_caret_and_draft(
     Ok(())
 }
 
+/// One link, whatever its writer spoke: each reads it in a language of their own, and it stays as
+/// it was sent.
+pub(crate) async fn an_order_is_read_in_its_readers_language(browser: &mut Browser) -> Result<()> {
+    let mut order = crate::orders::typical();
+    order.language = "es".to_owned();
+    let payload = hangtrue_link::encode(&order).map_err(|e| anyhow::anyhow!("{e:?}"))?;
+    browser.open(Screen::PHONE, "/").await?;
+    for (language, width) in [
+        ("en", "post-to-post width"),
+        ("fr", "largeur de poteau à poteau"),
+        ("es", "ancho de poste a poste"),
+    ] {
+        let speak = format!("localStorage.setItem('hangtrue-language', '{language}')");
+        browser.run(&speak, Vec::new()).await?;
+        browser.goto(&format!("/?{language}#{payload}")).await?;
+        browser.find("#app[data-ready] main.step-opened").await?;
+        ensure!(browser.value(LANG).await? == language);
+        let shown =
+            browser.value("document.querySelector('main').textContent.toLowerCase()").await?;
+        ensure!(shown.as_str().is_some_and(|shown| shown.contains(width)), "{language}: {shown}");
+        // On the sheet too; the code on it is the link that came.
+        let paper =
+            browser.value("document.querySelector('.paper').textContent.toLowerCase()").await?;
+        ensure!(paper.as_str().is_some_and(|paper| paper.contains(width)), "{language}: {paper}");
+        let link = browser.value("document.querySelector('.paper a').href.split('#')[1]").await?;
+        ensure!(link == payload.as_str(), "{language}: {link}");
+        for (name, screen) in [("phone", Screen::PHONE), ("desk", Screen::DESK)] {
+            browser.set_screen(screen).await?;
+            browser.shoot(&format!("opened-{language}-{name}")).await?;
+        }
+        browser.goto(&format!("/desk.html?{language}#{payload}")).await?;
+        browser.find("#sent-0").await?;
+        let desk =
+            browser.value("document.querySelector('main').textContent.toLowerCase()").await?;
+        ensure!(desk.as_str().is_some_and(|desk| desk.contains(width)), "{language}: {desk}");
+        for (name, screen) in [("phone", Screen::PHONE), ("desk", Screen::DESK)] {
+            browser.set_screen(screen).await?;
+            crate::fits::loses_nothing(browser, &format!("desk in {language}, {name}")).await?;
+            browser.shoot(&format!("desk-sent-{language}-{name}")).await?;
+        }
+    }
+    Ok(())
+}
+
 pub(crate) async fn the_browser_s_own_comes_first(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/").await?;
     browser.set_languages("de-CH,fr-CA,en").await?;

@@ -80,6 +80,14 @@ pub(crate) async fn all_of_it_works_without_a_network(browser: &mut Browser) -> 
         .until("location.search === '?sent' && document.querySelector('#app[data-ready]') !== null")
         .await?;
     at(browser, "opened").await?;
+    // And printed: the sheet is there, and the button calls the browser's own print.
+    browser.run("window.prints = 0; window.print = () => { window.prints += 1 }", vec![]).await?;
+    browser.tap("[data-act=print]").await?;
+    browser.until("window.prints === 1").await?;
+    ensure!(
+        browser.value("document.querySelectorAll('.paper .paper-code svg path').length").await?
+            == 1
+    );
     browser.run("setTimeout(() => { location.href = 'desk.html' })", Vec::new()).await?;
     browser.until("location.pathname.endsWith('desk.html') && document.querySelector('#app[data-ready]') !== null").await?;
     Ok(())

@@ -187,6 +187,32 @@ pub(crate) async fn one_page_in_letter_and_a4(browser: &mut Browser) -> Result<(
     Ok(())
 }
 
+/// In the language of who prints it: as long as it may be, one page still.
+pub(crate) async fn one_page_in_each_language(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::DESK, "/").await?;
+    for (language, words) in [
+        ("es", ["Pedido de puerta", "umbral", "dintel", "arco", "Firma"]),
+        ("fr", ["Commande", "seuil", "linteau", "arceau", "Signature"]),
+    ] {
+        let speak = format!("localStorage.setItem('hangtrue-language', '{language}')");
+        browser.run(&speak, Vec::new()).await?;
+        for (name, order) in
+            [("typical", typical()), ("built", to_be_built()), ("crowded", crowded(1))]
+        {
+            let link = open(browser, &order).await?;
+            for sheet in printed(browser, &format!("{name}-{language}")).await? {
+                holds(&sheet.text, &words, language)?;
+                if name != "crowded" {
+                    let read =
+                        sheet.code.with_context(|| format!("{name}, {language}: no code"))?;
+                    ensure!(read.text == link, "{name}, {language}: {}", read.text);
+                }
+            }
+        }
+    }
+    Ok(())
+}
+
 /// What the page says of itself belongs to the screen: here that the storage is full.
 pub(crate) async fn a_notice_is_not_printed(browser: &mut Browser) -> Result<()> {
     browser.open(Screen::PHONE, "/#/width").await?;
