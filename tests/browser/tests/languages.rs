@@ -56,8 +56,7 @@ pub(crate) async fn an_order_is_read_in_its_readers_language(browser: &mut Brows
         ("fr", "largeur de poteau à poteau"),
         ("es", "ancho de poste a poste"),
     ] {
-        let speak = format!("localStorage.setItem('hangtrue-language', '{language}')");
-        browser.run(&speak, Vec::new()).await?;
+        crate::states::speak(browser, language).await?;
         browser.goto(&format!("/?{language}#{payload}")).await?;
         browser.find("#app[data-ready] main.step-opened").await?;
         ensure!(browser.value(LANG).await? == language);

@@ -194,8 +194,7 @@ pub(crate) async fn one_page_in_each_language(browser: &mut Browser) -> Result<(
         ("es", ["Pedido de puerta", "umbral", "dintel", "arco", "Firma"]),
         ("fr", ["Commande", "seuil", "linteau", "arceau", "Signature"]),
     ] {
-        let speak = format!("localStorage.setItem('hangtrue-language', '{language}')");
-        browser.run(&speak, Vec::new()).await?;
+        crate::states::speak(browser, language).await?;
         for (name, order) in
             [("typical", typical()), ("built", to_be_built()), ("crowded", crowded(1))]
         {

@@ -12,10 +12,16 @@ async fn fill(browser: &Browser, field: &str, text: &str) -> Result<()> {
     browser.type_keys(text).await
 }
 
+/// As if this language had been chosen: the next page speaks it.
+pub(crate) async fn speak(browser: &Browser, language: &str) -> Result<()> {
+    let remember = format!("localStorage.setItem('hangtrue-language', '{language}')");
+    browser.run(&remember, Vec::new()).await?;
+    Ok(())
+}
+
 async fn fresh(browser: &Browser, language: &str) -> Result<()> {
-    let forget =
-        format!("localStorage.clear(); localStorage.setItem('hangtrue-language', '{language}')");
-    browser.run(&forget, Vec::new()).await?;
+    browser.run("localStorage.clear()", Vec::new()).await?;
+    speak(browser, language).await?;
     browser.goto("/?again").await?;
     browser.find("#app[data-ready]").await?;
     Ok(())
@@ -148,8 +154,7 @@ pub(crate) async fn of_many_orders(
     visit: impl AsyncFn(&Browser, &str) -> Result<()>,
 ) -> Result<()> {
     browser.open(screen, "/desk.html").await?;
-    let speak = format!("localStorage.setItem('hangtrue-language', '{language}')");
-    browser.run(&speak, Vec::new()).await?;
+    speak(browser, language).await?;
     browser.goto("/desk.html?again").await?;
     browser.find("#app[data-ready]").await?;
     browser.tap("[data-act=many]").await?;

@@ -37,7 +37,7 @@ struct View {
 impl View {
     /// As large as it goes: the open door's reach across, sill to roof up.
     fn fit(room: &Room, reach: f64) -> Self {
-        let face = face(room);
+        let face = -room.face();
         let across = HEADER + reach.max(400.0) * 1.04;
         let up = (room.height + room.header).to_mm();
         let scale = (AREA.width() / across).min(AREA.height() / up);
@@ -52,11 +52,6 @@ impl View {
     fn height(&self, up: Length) -> f64 {
         self.at(Place { x: 0.0, y: up.to_mm() }).y
     }
-}
-
-/// From the rollers of the closed door out to the header's inner face, mm.
-fn face(room: &Room) -> f64 {
-    (room.offset + room.thickness + room.gap).to_mm()
 }
 
 /// The door of `room`, lifted by `lift`, on its track, with the room it sweeps and the
@@ -103,7 +98,7 @@ pub fn overhead(sheet: Sheet<'_>, room: &Room, swept: &Swept, lift: Length) -> S
 fn frame(svg: &mut Svg, room: &Room, view: &View) {
     let roof = view.height(room.height + room.header);
     let underside = view.height(room.height);
-    let inner = view.zero - face(room) * view.scale;
+    let inner = view.zero + room.face() * view.scale;
     let outer = inner - HEADER * view.scale;
     svg.rect("solid", Rect::new(outer - 2.0, roof - ROOF, SIZE.0 - 2.0, roof));
     let header = Rect::new(outer, roof, inner, underside);
@@ -122,7 +117,7 @@ fn frame(svg: &mut Svg, room: &Room, view: &View) {
 fn bows(svg: &mut Svg, room: &Room, view: &View, depth: Length) {
     let roof = view.height(room.height + room.header);
     let under = view.height(room.height + room.header - depth);
-    let face = face(room);
+    let face = -room.face();
     let at = |from_header: Length| view.zero + (from_header.to_mm() - face) * view.scale;
     let end = SIZE.0 - 2.0;
     let anywhere = |svg: &mut Svg, from: f64| {

@@ -73,7 +73,7 @@ const fn frame_symbol(unit: Unit, build: bool) -> u8 {
 fn steps(number: Length, unit: Unit) -> Option<i64> {
     let step = unit.step();
     let whole = number >= Length::ZERO && number.floor_to(step) == number;
-    if whole { number.nm().checked_div(step.nm()) } else { None }
+    whole.then(|| number.units(step))
 }
 
 /// The six check characters; [`None`] while a number is missing, or is no whole number

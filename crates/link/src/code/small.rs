@@ -41,7 +41,7 @@ pub fn small(order: &Order) -> Option<String> {
     let steps = |length: Length, bits: u32| {
         let step = survey.unit.step();
         let exact = length.floor_to(step) == length;
-        let steps = u32::try_from(length.nm().checked_div(step.nm())?).ok()?;
+        let steps = u32::try_from(length.units(step)).ok()?;
         (exact && steps > 0 && steps >> bits == 0).then_some(steps)
     };
     let mut out = Writer::default();

@@ -145,8 +145,7 @@ impl Written {
         let whole = self.length.floor_to(large);
         let part = self.length - whole;
         let on_mark = part.floor_to(small) == part;
-        let whole = whole.nm().checked_div(large.nm())?;
-        let part = part.nm().checked_div(small.nm())?;
+        let (whole, part) = (whole.units(large), part.units(small));
         (on_mark && whole <= LONGEST_INCHES).then_some(Marks { whole, part })
     }
 
