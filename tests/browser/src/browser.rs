@@ -114,8 +114,8 @@ impl Browser {
     /// # Errors
     /// When the browser refuses.
     pub async fn goto(&self, path: &str) -> Result<()> {
-        self.client.goto(&format!("{}{path}", self.server.origin())).await?;
-        Ok(())
+        let address = format!("{}{path}", self.server.origin());
+        self.client.goto(&address).await.with_context(|| format!("cannot open {path}"))
     }
 
     /// Runs a script body in the page and returns what it returns.
@@ -123,7 +123,8 @@ impl Browser {
     /// # Errors
     /// When it throws.
     pub async fn run(&self, script: &str, arguments: Vec<Value>) -> Result<Value> {
-        Ok(self.client.execute(script, arguments).await?)
+        let ran = self.client.execute(script, arguments).await;
+        ran.with_context(|| format!("this script failed: {}", script.trim()))
     }
 
     /// The value of a JavaScript expression.
@@ -164,8 +165,12 @@ impl Browser {
     /// # Errors
     /// When there is none before the deadline.
     pub async fn find(&self, css: &str) -> Result<Element> {
-        self.until(&format!("document.querySelector({})", json!(css))).await?;
-        Ok(self.client.find(Locator::Css(css)).await?)
+        // By the script that waits for it: asked by a command of its own just after a page is
+        // loaded, WebKit's driver answers of one that is there, once in fifteen times, that it is not.
+        let found = self.until(&format!("document.querySelector({})", json!(css))).await?;
+        let id = found.as_object().and_then(|found| found.values().next()?.as_str());
+        let id = id.with_context(|| format!("`{css}` is no element but {found}"))?;
+        Ok(Element::from_element_id(self.client.clone(), id.to_owned().into()))
     }
 
     /// The text an element shows.
@@ -190,8 +195,8 @@ impl Browser {
             .then(PointerAction::MoveTo { duration: None, x, y })
             .then(PointerAction::Down { button: MOUSE_BUTTON_LEFT })
             .then(PointerAction::Up { button: MOUSE_BUTTON_LEFT });
-        self.client.perform_actions(finger).await?;
-        Ok(())
+        let touched = self.client.perform_actions(finger).await;
+        touched.with_context(|| format!("`{css}` cannot be touched at {x}, {y}"))
     }
 
     /// Types on the keyboard, into whatever has the focus. WebDriver's code points stand for keys
@@ -204,8 +209,8 @@ impl Browser {
         for value in keys.chars() {
             keyboard = keyboard.then(KeyAction::Down { value }).then(KeyAction::Up { value });
         }
-        self.client.perform_actions(keyboard).await?;
-        Ok(())
+        let typed = self.client.perform_actions(keyboard).await;
+        typed.with_context(|| format!("`{keys}` cannot be typed"))
     }
 
     /// What the clipboard holds, by pasting it.

@@ -48,18 +48,24 @@ impl Group {
 
 /// The first line of an output in which `find` finds something. What comes after is read and
 /// thrown away, so that the program can go on writing.
+///
+/// # Errors
+/// With all that was said, when the output ends before.
 pub(crate) fn wait_for_line<T>(
     output: Option<impl Read + Send + 'static>,
     find: impl Fn(&str) -> Option<T>,
 ) -> Result<T> {
     let mut lines = BufReader::new(output.context("its output is not piped")?).lines();
+    let mut said = String::new();
     for line in lines.by_ref() {
-        if let Some(found) = find(&line?) {
+        let line = line?;
+        if let Some(found) = find(&line) {
             std::thread::spawn(move || lines.for_each(drop));
             return Ok(found);
         }
+        said += &format!("\n{line}");
     }
-    bail!("it ended without saying what was waited for")
+    bail!("it ended without saying what was waited for, but this:{said}")
 }
 
 /// The number a process goes by.

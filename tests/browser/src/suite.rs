@@ -9,6 +9,7 @@ use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 use std::time::{Duration, Instant};
 
 use anyhow::{Result, anyhow};
+use fantoccini::error::CmdError;
 use futures::FutureExt as _;
 use libtest_mimic::{Arguments, Failed, Trial};
 
@@ -107,7 +108,7 @@ fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
         }
         let started = tokio::time::timeout(DEADLINE, Browser::start(engine)).await;
         let started = started.map_err(|_| format!("no session after {DEADLINE:?}"))?;
-        let mut browser = started.map_err(|error| format!("{error:#}"))?;
+        let mut browser = started.map_err(|error| told(&error))?;
         // A failed assertion must still end the session.
         let ran = AssertUnwindSafe(tokio::time::timeout(DEADLINE, run(&mut browser)));
         let ran = tokio::select! {
@@ -128,6 +129,15 @@ fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
             }
         };
         browser.close().await;
-        result.map_err(|error| Failed::from(format!("{error:#}")))
+        result.map_err(|error| Failed::from(told(&error)))
     })
+}
+
+/// An error and its causes. Of what a driver answered, its kind too: the message may be empty.
+fn told(error: &anyhow::Error) -> String {
+    let kind = error.chain().find_map(|cause| match cause.downcast_ref() {
+        Some(CmdError::Standard(answer)) => Some(&answer.error),
+        _ => None,
+    });
+    kind.map_or_else(|| format!("{error:#}"), |kind| format!("{error:#} ({kind})"))
 }

@@ -102,6 +102,30 @@ const DRAWN: &str = "return new Promise((done) => {
     requestAnimationFrame(() => requestAnimationFrame(() => done(true)));
 });";
 
+/// A script body: shows every button as if it were held down, or no longer. What the sheets say of
+/// `:active` they say of a class instead, which weighs the same and which a script can set.
+const PRESSED: &str = "
+    const rename = rules => {
+        for (const rule of rules) {
+            if (rule.selectorText?.includes(':active'))
+                rule.selectorText = rule.selectorText.replaceAll(':active', '.pressed');
+            if (rule.cssRules) rename(rule.cssRules);
+        }
+    };
+    for (const sheet of [...document.styleSheets, ...document.adoptedStyleSheets]) rename(sheet.cssRules);
+    const buttons = [...document.querySelectorAll('button, .button')];
+    for (const it of buttons) it.classList.toggle('pressed', arguments[0]);
+    return buttons.filter(it => it.checkVisibility()).length;";
+
+/// A finger that rests on a button hides most of it, but not all, and a pen or a mouse nothing.
+async fn can_be_read_pressed(browser: &Browser, name: &str) -> Result<()> {
+    let buttons = browser.run(PRESSED, vec![json!(true)]).await?;
+    ensure!(buttons.as_u64() > Some(0), "{name}: no button");
+    can_be_read(browser, &format!("{name}, pressed"), 5).await?;
+    browser.run(PRESSED, vec![json!(false)]).await?;
+    Ok(())
+}
+
 async fn as_wished(browser: &Browser, name: &str) -> Result<()> {
     let as_it_was = browser.media();
     let media = Media::default();
@@ -110,6 +134,9 @@ async fn as_wished(browser: &Browser, name: &str) -> Result<()> {
     ensure!(moves == json!([]), "{name} moves: {moves}");
     // Still here too: a colour on its way from light to dark is measured as neither.
     let media = Media { still: true, ..media };
+    can_be_read_pressed(browser, name).await?;
+    browser.set_media(Media { dark: true, ..media }).await?;
+    can_be_read_pressed(browser, &format!("{name}, dark")).await?;
     let mut wishes = vec![
         ("more contrast, dark", Media { contrast: true, dark: true, ..media }),
         ("more contrast", Media { contrast: true, ..media }),

@@ -35,15 +35,31 @@ pub(super) struct Chromium {
     group: Group,
 }
 
+/// How many ports in a row may be taken.
+const PORTS: usize = 20;
+
+/// It takes a free port of IPv6 and the same of IPv4, and ends when somebody has that one.
+const PORT_IS_TAKEN: &str = "port not available";
+
 pub(super) fn start() -> Result<Chromium> {
+    let mut started = start_once();
+    for _ in 1..PORTS {
+        match started {
+            Err(error) if format!("{error:#}").contains(PORT_IS_TAKEN) => started = start_once(),
+            _ => break,
+        }
+    }
+    started.context("chromedriver")
+}
+
+fn start_once() -> Result<Chromium> {
     let mut group = Group::new()?;
     let mut command = Command::new("chromedriver");
     command.arg("--port=0").stdout(Stdio::piped()).stderr(Stdio::null());
     let port = wait_for_line(group.start(command)?.stdout.take(), |line| {
         let (_, port) = line.split_once("successfully on port ")?;
         port.trim_end_matches('.').parse::<u16>().ok()
-    })
-    .context("chromedriver")?;
+    })?;
     Ok(Chromium { address: format!("http://127.0.0.1:{port}"), group })
 }
 
