@@ -51,10 +51,23 @@ pub(crate) fn variant(package: &str, feature: Option<&str>, name: &str) -> Resul
 /// When the target cannot be added, or the package does not compile or cannot be cut.
 pub(crate) fn halves(package: &str) -> Result<(Built, Vec<u8>)> {
     let name = &package.replace('-', "_");
-    let wasm = fs::read(compile(package, None, &["-Clink-arg=--emit-relocs"])?)?;
-    say!("cutting {name} in two");
-    let Halves { first, rest } = split::split(&wasm)?;
+    let Halves { first, rest } = cut(package, false)?;
     Ok((built(bound(first, name, false)?, name)?, rest))
+}
+
+/// The same two, with the names of their functions left in, and nothing else of them.
+///
+/// # Errors
+/// When the target cannot be added, or the package does not compile or cannot be cut.
+pub(crate) fn named_halves(package: &str) -> Result<[Vec<u8>; 2]> {
+    let Halves { first, rest } = cut(package, true)?;
+    Ok([bound(first, "named", true)?.wasm_mut().emit_wasm(), rest])
+}
+
+fn cut(package: &str, names: bool) -> Result<Halves> {
+    let wasm = fs::read(compile(package, None, &["-Clink-arg=--emit-relocs"])?)?;
+    say!("cutting {package} in two");
+    split::split(&wasm, names)
 }
 
 fn built(mut output: Output, name: &str) -> Result<Built> {
@@ -67,8 +80,8 @@ fn built(mut output: Output, name: &str) -> Result<Built> {
 ///
 /// # Errors
 /// When the target cannot be added, or the package does not compile.
-pub(crate) fn named(package: &str, feature: Option<&str>) -> Result<Vec<u8>> {
-    let wasm = fs::read(compile(package, feature, &[])?)?;
+pub(crate) fn named(package: &str, feature: &str) -> Result<Vec<u8>> {
+    let wasm = fs::read(compile(package, Some(feature), &[])?)?;
     Ok(bound(wasm, "named", true)?.wasm_mut().emit_wasm())
 }
 

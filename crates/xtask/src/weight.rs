@@ -15,14 +15,29 @@ use crate::build;
 /// How many functions are listed.
 const FUNCTIONS: usize = 60;
 
-/// Prints the tables. `cargo xtask weight [FEATURE]`: of the walk, or of another page's module.
+/// Prints the tables. `cargo xtask weight [FEATURE]`: of the walk, its first screens and the rest;
+/// or of another page's module.
 ///
 /// # Errors
 /// When the module does not compile, or is not what a compiler writes.
 pub(crate) fn run(words: &[&str]) -> Result<()> {
-    let wasm = build::named("hangtrue-web", words.first().copied())?;
-    let module = Module::read(&wasm)?;
+    const PACKAGE: &str = "hangtrue-web";
+    let modules = match words.first() {
+        Some(feature) => vec![(*feature, build::named(PACKAGE, feature)?)],
+        None => ["the first screens", "the rest"]
+            .into_iter()
+            .zip(build::named_halves(PACKAGE)?)
+            .collect(),
+    };
+    for (of, wasm) in modules {
+        print(of, &Module::read(&wasm)?)?;
+    }
+    Ok(())
+}
+
+fn print(of: &str, module: &Module) -> Result<()> {
     let mut out = std::io::stdout().lock();
+    writeln!(out, "\n{of}")?;
     writeln!(out, "{:>9} bytes, with names left out", module.code() + module.data)?;
     writeln!(out, "\n{:>9}  crate", "bytes")?;
     writeln!(out, "{:>9}  (data)", module.data)?;

@@ -55,13 +55,14 @@ pub(crate) struct Halves {
     pub(crate) rest: Vec<u8>,
 }
 
-/// Cuts a module that was linked with `--emit-relocs`.
+/// Cuts a module that was linked with `--emit-relocs`. The rest keeps the names of its functions
+/// if that is wished; of the first half `wasm-bindgen` decides.
 ///
 /// # Errors
 /// When a root is not there, or the second module would call the browser.
-pub(crate) fn split(wasm: &[u8]) -> Result<Halves> {
+pub(crate) fn split(wasm: &[u8], names: bool) -> Result<Halves> {
     let plan = Plan::of(wasm)?;
-    Ok(Halves { first: first::make(wasm, &plan)?, rest: rest::make(wasm, &plan)? })
+    Ok(Halves { first: first::make(wasm, &plan)?, rest: rest::make(wasm, &plan, names)? })
 }
 
 /// What goes where. Functions are told by their index in the module as it was linked.

@@ -8,8 +8,8 @@ use walrus::{FunctionKind, GlobalKind, ImportedFunction};
 use super::first::{MEMORY, STACK, TABLE, stack};
 use super::{FROM, Plan};
 
-pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
-    let (mut module, functions) = super::parse(wasm, false)?;
+pub(super) fn make(wasm: &[u8], plan: &Plan, names: bool) -> Result<Vec<u8>> {
+    let (mut module, functions) = super::parse(wasm, names)?;
     let id = |index: u32| {
         let id = functions.get(index as usize);
         id.copied().with_context(|| format!("no function {index}"))
