@@ -151,6 +151,21 @@ pub enum Found {
     Eye(bool),
 }
 
+impl Found {
+    /// The longest length that is noted, 1,000 km: far beyond any truck, and within what can be
+    /// written in any unit and read again.
+    const LONGEST: Length = Length::from_nm(1_000_000_000_000_000);
+
+    /// Whether it can have been found: no length is less than nought, none above [`Self::LONGEST`].
+    #[must_use]
+    pub fn is_possible(self) -> bool {
+        match self {
+            Self::Length(length) => (Length::ZERO..=Self::LONGEST).contains(&length),
+            Self::Weight(_) | Self::Count(_) | Self::Eye(_) => true,
+        }
+    }
+}
+
 /// Least and most of a point.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Bounds {
@@ -235,10 +250,10 @@ impl Inspection {
     pub fn get(&self, check: Check) -> Option<Found> {
         self.0.get(check.index()).copied().flatten()
     }
-    /// Notes what was found at `check`.
+    /// Notes what was found at `check`; a length that nobody can have found is not noted.
     pub fn set(&mut self, check: Check, found: Option<Found>) {
         if let Some(cell) = self.0.get_mut(check.index()) {
-            *cell = found;
+            *cell = found.filter(|found| found.is_possible());
         }
     }
     /// Whether `check` holds; none where it was not looked at, or there is nothing to hold

@@ -142,7 +142,7 @@ fn parse(from: &mut Reader<'_>) -> Result<Record, Short> {
         record.built = read_built(record.order.survey.unit, from)?;
     }
     if weight {
-        record.weight = Some(Weight::from_micrograms(read_wide(from)?));
+        record.weight = Some(read_weight(from)?);
     }
     if turns {
         record.turns = Some(QuarterTurns(u16::try_from(from.number()?).map_err(|_| Short)?));
@@ -224,10 +224,13 @@ fn read_inspection(from: &mut Reader<'_>) -> Result<Inspection, Short> {
     for (check, _) in CHECKS.into_iter().zip(there).filter(|(_, there)| *there) {
         let found = match check.measure() {
             Measure::Length => Found::Length(read_length(from)?),
-            Measure::Weight => Found::Weight(Weight::from_micrograms(read_wide(from)?)),
+            Measure::Weight => Found::Weight(read_weight(from)?),
             Measure::Count => Found::Count(from.number()?),
             Measure::Eye => Found::Eye(from.flag()?),
         };
+        if !found.is_possible() {
+            return Err(Short);
+        }
         inspection.set(check, Some(found));
     }
     Ok(inspection)
@@ -264,6 +267,12 @@ fn read_length(from: &mut Reader<'_>) -> Result<Length, Short> {
             step.saturating_mul(i64::from(from.number()?))
         }
     }))
+}
+
+/// A weight; none is less than nought.
+fn read_weight(from: &mut Reader<'_>) -> Result<Weight, Short> {
+    let micrograms = read_wide(from)?;
+    if micrograms < 0 { Err(Short) } else { Ok(Weight::from_micrograms(micrograms)) }
 }
 
 /// A whole number of up to 64 bits, as two: the low half, the high half.

@@ -124,7 +124,8 @@ fn inspected(at: &At<'_, '_>, unit: Unit) -> Result<Inspection, FileError> {
 
 fn length(at: &At<'_, '_>, unit: Unit) -> Result<Length, FileError> {
     let text = at.text()?;
-    read(text, unit).map_err(|_| at.error(unknown(text, "a length, as 3/8 in")))
+    let length = read(text, unit).ok().filter(|length| Found::Length(*length).is_possible());
+    length.ok_or_else(|| at.error(unknown(text, "a length, as 3/8 in")))
 }
 
 fn service(at: &At<'_, '_>) -> Result<Service, FileError> {
