@@ -176,12 +176,12 @@ prop_compose! {
     fn any_record()(
         order in any_order(),
         texts in prop::collection::vec(any_text(), 14),
-        weight in prop::option::of(any::<i64>()),
+        weight in prop::option::of(0..=i64::MAX),
         turns in prop::option::of(any::<u16>()),
         serial in any_text(),
         hung in prop::option::of(any_date()),
         per_day in prop::option::of(any::<u16>()),
-        found in prop::collection::vec(prop::option::of((any::<i64>(), any::<u32>())), 18),
+        found in prop::collection::vec(prop::option::of((0..=i64::MAX, any::<u32>())), 18),
         services in prop::collection::vec((any_date(), 0..Work::ALL.len(), any_text()), 0..5),
     ) -> Record {
         let mut built = AsBuilt::default();
@@ -191,7 +191,7 @@ prop_compose! {
         let mut inspection = Inspection::default();
         for (check, found) in Check::ALL.into_iter().zip(found) {
             inspection.set(check, found.map(|(wide, count)| match check.measure() {
-                Measure::Length => Found::Length(Length::from_nm(wide)),
+                Measure::Length => Found::Length(Length::from_nm(wide % 1_000_000_000_000_001)),
                 Measure::Weight => Found::Weight(Weight::from_micrograms(wide)),
                 Measure::Count => Found::Count(count),
                 Measure::Eye => Found::Eye(count % 2 == 0),
