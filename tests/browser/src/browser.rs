@@ -8,6 +8,7 @@ use fantoccini::actions::{
     InputSource as _, KeyAction, KeyActions, MOUSE_BUTTON_LEFT, PointerAction, TouchActions,
 };
 use fantoccini::elements::Element;
+use fantoccini::error::{CmdError, ErrorStatus};
 use fantoccini::key::Key;
 use fantoccini::{Client, ClientBuilder, Locator};
 use hyper_util::client::legacy::connect::HttpConnector;
@@ -135,14 +136,18 @@ impl Browser {
         self.run(&format!("return ({expression});"), Vec::new()).await
     }
 
-    /// Waits until a JavaScript expression is truthy, and returns its value.
+    /// Waits until a JavaScript expression is truthy, and returns its value. The page may be left
+    /// for another meanwhile.
     ///
     /// # Errors
     /// After the deadline, with what the page shows.
     pub async fn until(&self, expression: &str) -> Result<Value> {
         let start = Instant::now();
         loop {
-            let value = self.value(expression).await?;
+            let value = match self.value(expression).await {
+                Err(error) if is_of_a_left_page(&error) => Value::Null,
+                value => value?,
+            };
             let is_falsy = matches!(&value, Value::Null | Value::Bool(false))
                 || value == json!(0)
                 || value == json!("");
@@ -371,5 +376,17 @@ impl Browser {
     pub async fn close(self) {
         let _ = self.client.close().await;
         drop(self.drive);
+    }
+}
+
+/// Whether a script had no answer because its page was just being left.
+fn is_of_a_left_page(error: &anyhow::Error) -> bool {
+    let Some(CmdError::Standard(answer)) = error.downcast_ref() else { return false };
+    match answer.error {
+        // WebKit's driver says so,
+        ErrorStatus::NoSuchFrame => answer.message.contains("before the unload event"),
+        // and this Chromium's.
+        ErrorStatus::Timeout => answer.message.contains("aborted by navigation"),
+        _ => false,
     }
 }

@@ -111,6 +111,21 @@ pub(crate) async fn a_stopped_server_refuses(browser: &mut Browser) -> Result<()
     Ok(())
 }
 
+/// A page that is asked while it is being left gives no answer: that is no answer of the next one.
+pub(crate) async fn a_wait_goes_over_pages_that_are_left(browser: &mut Browser) -> Result<()> {
+    let leaves = "<body><script>const at = Number(location.search.slice(1));
+        if (at < 60) setTimeout(() => location.replace('/?' + (at + 1)), at % 4);
+        else document.body.id = 'last'</script>";
+    browser.serve(page(leaves)).await?;
+    browser.open(Screen::PHONE, "/?0").await?;
+    browser.until("location.search === '?60' && document.body.id").await?;
+    browser.find("#last").await?;
+    // What is wrong in the page itself is still told at once.
+    let wrong = browser.until("nowhere.at.all").await;
+    ensure!(wrong.is_err_and(|error| format!("{error:#}").contains("nowhere")));
+    Ok(())
+}
+
 pub(crate) async fn roles_and_names_are_computed(browser: &mut Browser) -> Result<()> {
     browser.serve(page("<label for=a>Width</label><input id=a>")).await?;
     browser.open(Screen::DESK, "/").await?;

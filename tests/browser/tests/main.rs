@@ -57,6 +57,7 @@ fn main() -> ExitCode {
         scenario!(harness::media_are_what_they_are_set_to),
         scenario!(harness::a_tap_on_what_is_covered_is_refused),
         scenario!(harness::a_stopped_server_refuses),
+        scenario!(harness::a_wait_goes_over_pages_that_are_left),
         scenario!(harness::roles_and_names_are_computed),
         scenario!(patch::any_tree_becomes_any_other),
         scenario!(patch::the_same_again_touches_nothing),
