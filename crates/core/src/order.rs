@@ -80,7 +80,7 @@ impl Date {
     #[must_use]
     pub fn text(self) -> String {
         let two = |n: u8| [if n < 10 { "0" } else { "" }, &n.to_string()].concat();
-        [self.year.to_string(), two(self.month), two(self.day)].join("-")
+        [&self.year.to_string(), "-", &two(self.month), "-", &two(self.day)].concat()
     }
 
     /// The day of such a text, from 2000 to 2255; none for anything that [`Self::text`] does

@@ -29,6 +29,29 @@ pub fn within(value: f64, least: f64, most: f64) -> f64 {
     }
 }
 
+/// The text before and behind the first `mark`. `str::split_once` brings a searcher for long texts.
+#[must_use]
+pub fn cut_first<'a>(text: &'a str, mark: &str) -> Option<(&'a str, &'a str)> {
+    cut(text, mark, 0..=text.len())
+}
+
+/// The text before and behind the last `mark`.
+#[must_use]
+pub fn cut_last<'a>(text: &'a str, mark: &str) -> Option<(&'a str, &'a str)> {
+    cut(text, mark, (0..=text.len()).rev())
+}
+
+fn cut<'a>(
+    text: &'a str,
+    mark: &str,
+    mut places: impl Iterator<Item = usize>,
+) -> Option<(&'a str, &'a str)> {
+    places.find_map(|at| {
+        let (before, behind) = text.split_at_checked(at)?;
+        Some((before, behind.strip_prefix(mark)?))
+    })
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -42,6 +65,12 @@ mod tests {
             sort(&mut ours, |a, b| a.1.0 > b.1.0);
             theirs.sort_by_key(|one| core::cmp::Reverse(one.1.0));
             prop_assert_eq!(ours, theirs);
+        }
+
+        #[test]
+        fn it_cuts_as_the_standard_library_does(text in "[a. 'é]{0,9}", mark in "[a. 'é]{0,2}") {
+            prop_assert_eq!(cut_first(&text, &mark), text.split_once(&mark));
+            prop_assert_eq!(cut_last(&text, &mark), text.rsplit_once(&mark));
         }
 
         #[test]

@@ -1,7 +1,7 @@
 //! The loop: an event changes the model, the screen is drawn, the effects are carried out.
 
 use crate::browser::{Browser, listen, listen_to_the_browser};
-use crate::patch::patch;
+use crate::patch::Patcher;
 use gloo::events::EventListener;
 use hangtrue_page::{Environment, Event};
 use std::cell::RefCell;
@@ -39,6 +39,7 @@ pub(crate) trait Program: Sized + 'static {
 pub(crate) struct App<P: Program> {
     model: RefCell<P::Model>,
     root: Element,
+    patcher: Patcher,
     browser: Browser,
     /// They hold the page, and the page holds them: it lives until it is stopped.
     listeners: RefCell<Vec<EventListener>>,
@@ -66,7 +67,8 @@ impl<P: Program> App<P> {
     /// Shows `model` in `root`, and listens there.
     pub(crate) fn begin(root: Element, browser: Browser, model: P::Model) -> Rc<Self> {
         let (model, listeners) = (RefCell::new(model), RefCell::default());
-        let app = Rc::new(Self { model, root, browser, listeners });
+        let patcher = Patcher::new(root.clone().into());
+        let app = Rc::new(Self { model, root, patcher, browser, listeners });
         app.draw();
         listen(&app);
         app
@@ -108,7 +110,7 @@ impl<P: Program> App<P> {
     /// Brings the document to what the model says.
     pub(crate) fn draw(&self) {
         let markup = P::view(&self.model.borrow());
-        patch(&self.root, &markup);
+        self.patcher.show(markup);
     }
 
     /// Carries out what an update asked for.

@@ -9,7 +9,7 @@ use hangtrue_browser::{Browser, Screen};
 /// The module traps while it draws what a key changed: the page says so, the door is there after
 /// a reload, and where a reload does not help it is set aside and can be taken up again.
 pub(crate) async fn a_trap_leaves_a_way_out(browser: &mut Browser) -> Result<()> {
-    let next = "arg0.nextSibling";
+    let next = "arg0.childNodes";
     let trap = format!("(globalThis.trap && wasm.__wbindgen_malloc(-16, 8), {next})");
     browser.serve(site_with("hang", next, &trap)?).await?;
     browser.open(Screen::PHONE, "/hang.html").await?;

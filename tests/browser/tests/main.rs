@@ -69,6 +69,8 @@ fn main() -> ExitCode {
         scenario!(patch::what_a_person_opened_stays_open),
         scenario!(patch::text_from_a_stranger_stays_text),
         scenario!(patch::a_shadow_root_is_a_root_too),
+        scenario!(patch::what_others_changed_is_made_anew),
+        scenario!(patch::a_change_that_asks_for_another),
         scenario!(smoke::the_page_loads),
         scenario!(walk::by_touch),
         scenario!(walk::by_keyboard_alone),

@@ -327,3 +327,38 @@ pub(crate) async fn a_shadow_root_is_a_root_too(browser: &mut Browser) -> Result
     )
     .await
 }
+
+/// A translator puts elements of its own around every text, an extension adds to the end.
+pub(crate) async fn what_others_changed_is_made_anew(browser: &mut Browser) -> Result<()> {
+    const TRANSLATE: &str = "
+        const text = root.querySelector('p').firstChild;
+        const font = document.createElement('font');
+        text.replaceWith(font);
+        font.append('uno');";
+    open(browser, POLICY, "").await?;
+    for change in [TRANSLATE, "root.append(document.createElement('i'))", "root.replaceChildren()"]
+    {
+        patch(browser, "<p>one</p><p>two</p><input id=\"a\" value=\"3\">").await?;
+        browser.run(change, Vec::new()).await?;
+        patch(browser, "<p>four</p><p>two</p><input id=\"a\" value=\"5\">").await?;
+        let is = browser.value("root.innerHTML").await?;
+        ensure!(is == "<p>four</p><p>two</p><input id=\"a\" value=\"5\">", "after {change}: {is}");
+    }
+    Ok(())
+}
+
+/// What is to be shown is told again while the page is being changed: the last word holds.
+pub(crate) async fn a_change_that_asks_for_another(browser: &mut Browser) -> Result<()> {
+    open(browser, POLICY, "").await?;
+    browser
+        .run(
+            "customElements.define('x-leaves', class extends HTMLElement {
+                 disconnectedCallback() { patch('<p>last</p><p>word</p>'); }
+             });",
+            Vec::new(),
+        )
+        .await?;
+    patch(browser, "<b>1</b><x-leaves></x-leaves><i>2</i>").await?;
+    patch(browser, "<p>first</p><i>2</i>").await?;
+    holds(browser, &["root.innerHTML === '<p>last</p><p>word</p>'"]).await
+}

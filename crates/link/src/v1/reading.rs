@@ -7,6 +7,7 @@
 use super::text;
 use crate::bits::{Reader, Short, Writer};
 use hangtrue_core::Unit;
+use hangtrue_core::short::{cut_first, cut_last};
 
 /// What a form's number counts, and how it is spelled.
 #[derive(Clone, Copy)]
@@ -186,7 +187,7 @@ impl Form {
                 (whole.checked_mul(8)?.checked_add(u32::try_from(part).ok()?)?, 0)
             }
             Shape::Feet { mark } => {
-                let (feet, inches) = body.split_once(mark)?;
+                let (feet, inches) = cut_first(body, mark)?;
                 let feet = digits(feet)?.checked_mul(192)?;
                 (feet.checked_add(parts_in(inches, 16, " ")?)?, 0)
             }
@@ -221,7 +222,7 @@ fn parts_in(text: &str, parts: u32, gap: &str) -> Option<u32> {
     let Some((upper, lower)) = text.split_once('/') else {
         return digits(text)?.checked_mul(parts);
     };
-    let (whole, upper) = match upper.rsplit_once(gap) {
+    let (whole, upper) = match cut_last(upper, gap) {
         Some((whole, upper)) => (digits(whole)?, upper),
         None => (0, upper),
     };

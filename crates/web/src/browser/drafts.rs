@@ -76,12 +76,19 @@ impl Browser {
     /// Makes the draft of that number the one that is open in this tab.
     fn open_here(&self, storage: &Storage, id: u32) -> Option<String> {
         let text = read(storage, &name(id))?;
-        self.here.id.set(Some(id));
-        self.here.seen.replace(Some(text.clone()));
-        if let Some(tab) = self.tab() {
+        self.is_here(id, text.clone());
+        Some(text)
+    }
+
+    /// The draft of that number is open in this tab, and that is what stands there.
+    fn is_here(&self, id: u32, text: String) {
+        self.here.seen.replace(Some(text));
+        // A key writes as little as it can: a store tells every other tab what was written.
+        if self.here.id.replace(Some(id)) != Some(id)
+            && let Some(tab) = self.tab()
+        {
             let _ = tab.set_item(HERE, &id.to_string());
         }
-        Some(text)
     }
 
     fn free(&self, storage: &Storage) -> u32 {
@@ -105,8 +112,11 @@ impl Browser {
         if storage.set_item(&name(id), text).is_err() {
             return self.tell_once(app, Trouble::Full);
         }
-        let _ = storage.set_item(LAST, &id.to_string());
-        self.open_here(&storage, id);
+        let number = id.to_string();
+        if read(&storage, LAST).as_ref() != Some(&number) {
+            let _ = storage.set_item(LAST, &number);
+        }
+        self.is_here(id, text.to_owned());
         if let Some(trouble) = trouble {
             app.take(Event::Trouble(trouble));
         }

@@ -3,31 +3,38 @@
 //! Nodes are made with `createElementNS` and text nodes: the browser's markup parser is never asked,
 //! so Trusted Types hold by construction, and text from a stranger can only ever become text.
 //!
-//! How a new element finds the live one it continues, in this order:
+//! What was shown last is remembered as a tree, and the new tree is compared with it: the page is
+//! written to and, but for what a person does in it, never read. So a keystroke costs what it
+//! changes, not what is shown. The children of the root are the patcher's alone. Who else changes
+//! them (a translator, an extension) is noticed where something has to be written: then everything is
+//! made anew.
+//!
+//! How a new element finds the one that it continues, in this order:
 //! 1. by its own `id`, or its `data-key` among its siblings;
-//! 2. having neither, by the first `id` inside it that is live in the same parent;
-//! 3. by position: the next live element of that name that holds no `id` or `data-key` at all.
+//! 2. having neither, by the first `id` inside it that one in the same parent has, or holds;
+//! 3. by position: the next element of that name that holds no `id` or `data-key` at all.
 //!
 //! So a thing whose state matters (a field, a scrolled list) has an `id`; then whatever comes or goes
 //! around it, it stays the same node, and focus, caret, selection and a running IME composition stay
 //! with it. Reordering moves the others around the element that has the focus.
 //!
-//! Each element's markup is remembered as a hash; where it is what it was, the patcher does not look
-//! further, unless there is a field inside. So a keystroke costs what it changes, not what is shown;
-//! and the children of the root are the patcher's alone: nobody else may change them.
-//!
 //! What belongs to the person:
 //! * `value` of the field being typed in is set only when the model has *changed* its value since the
-//!   last patch and the field does not show it already. The attribute `value` remembers what the model
-//!   said last. An echo of the keystroke is therefore never written back, not even a late one, which
-//!   would break a composition or move the caret. A field without the focus always shows the model.
+//!   last patch and the field does not show it already. An echo of the keystroke is therefore never
+//!   written back, not even a late one, which would break a composition or move the caret. A field
+//!   without the focus always shows the model.
 //! * `checked` and `selected` follow the model.
 //! * `open` (of `details`, `dialog`) is set when the element is made, and never again.
 
+use std::cell::RefCell;
+
 use wasm_bindgen::prelude::*;
 use web_sys::{
-    Document, Element, HtmlInputElement, HtmlOptionElement, HtmlTextAreaElement, Node, Text,
+    Document, Element, HtmlInputElement, HtmlOptionElement, HtmlTextAreaElement, Node, NodeList,
+    Text,
 };
+
+use markup::{Nodes, Tree, decode};
 
 mod markup;
 
@@ -36,232 +43,278 @@ const SVG: &str = "http://www.w3.org/2000/svg";
 
 #[wasm_bindgen]
 extern "C" {
-    /// A document or a shadow root: what ids are unique in.
-    type Scope;
-    #[wasm_bindgen(method, js_name = getElementById)]
-    fn by_id(this: &Scope, id: &str) -> Option<Element>;
+    /// A document, an element or a shadow root.
+    type Part;
     #[wasm_bindgen(method, getter, js_name = activeElement)]
-    fn active(this: &Scope) -> Option<Element>;
-
-    /// A `WeakMap` from an element to the hash of the markup it was last made to show.
-    type Shown;
-    #[wasm_bindgen(constructor, js_class = WeakMap)]
-    fn new() -> Shown;
-    /// Not a number, where there is none.
-    #[wasm_bindgen(method)]
-    fn get(this: &Shown, element: &Node) -> f64;
-    #[wasm_bindgen(method)]
-    fn set(this: &Shown, element: &Node, hash: f64);
+    fn active(this: &Part) -> Option<Element>;
+    #[wasm_bindgen(method, getter, js_name = innerHTML)]
+    fn markup(this: &Part) -> String;
 }
 
-thread_local! {
-    static SHOWN: Shown = Shown::new();
+/// The page was changed by somebody else.
+const LOST: JsValue = JsValue::NULL;
+
+/// What shows markup in one place of the page.
+pub struct Patcher {
+    root: Node,
+    /// What was shown last. Taken while the page is being changed.
+    shown: RefCell<Option<Tree>>,
+    /// What a change of the page asked to be shown, by the events that it caused.
+    next: RefCell<Option<String>>,
 }
 
-/// Makes the children of `root` (an element or a shadow root) what `markup` says.
-///
-/// Markup that is not of the kind [`markup`] reads changes nothing; it is a mistake in a view, said
-/// on the console, where the browser tests see it.
-pub fn patch(root: &Node, markup: &str) {
-    let nodes = match markup::parse(markup) {
-        Ok(nodes) => nodes,
-        Err(fault) => {
-            let (what, at) = (JsValue::from(fault.what), JsValue::from(fault.at));
-            return web_sys::console::error_3(&"the view wrote, before byte".into(), &at, &what);
+impl Patcher {
+    /// For the children of `root` (an element or a shadow root), which may have some already: the
+    /// first screen is in the document before any script runs.
+    pub fn new(root: Node) -> Self {
+        root.normalize();
+        let shown = markup::parse(root.unchecked_ref::<Part>().markup()).unwrap_or_else(|_| {
+            root.set_text_content(None);
+            Tree::default()
+        });
+        Self { root, shown: RefCell::new(Some(shown)), next: RefCell::default() }
+    }
+
+    /// Makes the children of the root what `markup` says.
+    ///
+    /// Markup that is not of the kind [`markup`] reads changes nothing; it is a mistake in a view,
+    /// said on the console, where the browser tests see it.
+    pub fn show(&self, markup: String) {
+        let Some(mut shown) = self.shown.take() else {
+            self.next.replace(Some(markup));
+            return;
+        };
+        let mut next = Some(markup);
+        while let Some(markup) = next {
+            match markup::parse(markup) {
+                Ok(new) => {
+                    self.change(&shown, &new);
+                    shown = new;
+                }
+                Err(fault) => {
+                    let (what, at) = (JsValue::from(fault.what), JsValue::from(fault.at));
+                    web_sys::console::error_3(&"the view wrote, before byte".into(), &at, &what);
+                }
+            }
+            next = self.next.take();
         }
-    };
-    // Every node belongs to a document, but for the document itself.
-    let Some(document) = root.owner_document() else { return };
-    let scope: Scope = root.get_root_node().unchecked_into();
-    let active = scope.active();
-    SHOWN.with(|shown| {
-        let patch = Patch { document, scope, active, shown };
-        if let Err(error) = patch.children(root, &nodes, HTML) {
-            web_sys::console::error_1(&error);
+        self.shown.replace(Some(shown));
+    }
+
+    fn change(&self, old: &Tree, new: &Tree) {
+        // Every node belongs to a document, but for the document itself.
+        let Some(document) = self.root.owner_document() else { return };
+        let active = self.root.get_root_node().unchecked_ref::<Part>().active();
+        let patch = Patch { document, active };
+        if patch.children(&self.root, old.nodes(), new.nodes(), HTML).is_err() {
+            self.root.set_text_content(None);
+            if let Err(error) =
+                patch.children(&self.root, Tree::default().nodes(), new.nodes(), HTML)
+            {
+                web_sys::console::error_1(&error);
+            }
         }
-    });
+    }
 }
 
-struct Patch<'a> {
+struct Patch {
     document: Document,
-    scope: Scope,
     active: Option<Element>,
-    shown: &'a Shown,
 }
 
-impl Patch<'_> {
-    fn children(&self, parent: &Node, new: &[markup::Node], space: &str) -> Result<(), JsValue> {
-        // The first live child that no new node has claimed yet.
-        let mut here = parent.first_child();
-        for node in new {
-            match node {
-                markup::Node::Text(text) => match here.take_if(|live| is_text(live)) {
-                    Some(live) => {
-                        here = live.next_sibling();
-                        let live = live.unchecked_ref::<Text>();
-                        if live.data() != *text {
-                            live.set_data(text);
-                        }
-                    }
-                    None => {
-                        let made = self.document.create_text_node(text);
-                        parent.insert_before(&made, here.as_ref())?;
-                    }
-                },
-                markup::Node::Element(new) => {
-                    let space = if new.name == "svg" { SVG } else { space };
-                    if let Some(live) = here.take_if(|live| self.shows(live, new)) {
-                        here = live.next_sibling();
-                        if new.has_state {
-                            self.element(live.unchecked_ref(), new, space)?;
-                        }
-                    } else if let Some(live) = self.claim(parent, &mut here, new)? {
-                        self.element(&live, new, space)?;
-                    } else {
-                        let made = self.document.create_element_ns(Some(space), new.name)?;
-                        self.element(&made, new, space)?;
-                        parent.insert_before(&made, here.as_ref())?;
-                    }
-                }
-            }
+/// The children of a live element, those that no new node has claimed yet among them.
+struct Row<'a> {
+    parent: &'a Node,
+    live: NodeList,
+    /// How many stand before the others: new ones, and old ones that are claimed.
+    done: u32,
+    /// What was shown last by those that stand behind.
+    rest: Vec<markup::Node<'a>>,
+}
+
+impl<'a> Row<'a> {
+    fn new(parent: &'a Node, old: Nodes<'a>) -> Result<Self, JsValue> {
+        let (live, rest) = (parent.child_nodes(), old.collect::<Vec<_>>());
+        if live.length() as usize == rest.len() {
+            Ok(Self { parent, live, done: 0, rest })
+        } else {
+            Err(LOST)
         }
-        while let Some(gone) = here {
-            here = gone.next_sibling();
-            parent.remove_child(&gone)?;
-        }
-        Ok(())
     }
 
-    fn shows(&self, live: &Node, new: &markup::Element) -> bool {
-        self.shown.get(live).total_cmp(&new.hash.to_number()).is_eq()
+    /// The live node behind those that are done, and `further` ones.
+    fn live(&self, further: usize) -> Option<Node> {
+        self.live.item(self.done.saturating_add(u32::try_from(further).ok()?))
     }
 
-    /// The live child that `new` continues, brought to `here`; `here` then points behind it.
-    fn claim(
-        &self,
-        parent: &Node,
-        here: &mut Option<Node>,
-        new: &markup::Element,
-    ) -> Result<Option<Element>, JsValue> {
-        let claimed = match self.by_identity(parent, here.as_ref(), new) {
-            Some(live) => {
-                self.bring(parent, here.take(), &live)?;
-                Some(live)
+    /// The same, if it is of the kind that was shown there last.
+    fn of_kind(&self, further: usize, kind: u16) -> Result<Node, JsValue> {
+        self.live(further).filter(|live| live.node_type() == kind).ok_or(LOST)
+    }
+
+    /// The next, if it is what is asked for.
+    fn take_if(&mut self, is_it: impl Fn(markup::Node) -> bool) -> Option<markup::Node<'a>> {
+        let first = self.rest.first().copied().filter(|old| is_it(*old))?;
+        self.rest.remove(0);
+        Some(first)
+    }
+
+    fn insert(&self, made: &Node) -> Result<(), JsValue> {
+        self.parent.insert_before(made, self.live(0).as_ref()).map(drop)
+    }
+
+    fn remove_next(&mut self) -> Result<(), JsValue> {
+        self.parent.remove_child(&self.live(0).ok_or(LOST)?).map(drop)
+    }
+
+    /// Brings one of the rest to the front of them. A node that is moved loses the focus inside it,
+    /// so the one with the focus stays and those before it go round to the end.
+    fn bring(
+        &mut self,
+        at: usize,
+        active: Option<&Element>,
+    ) -> Result<Option<markup::Node<'a>>, JsValue> {
+        let live = self.of_kind(at, Node::ELEMENT_NODE)?;
+        if at == 0 || !live.contains(active.map(AsRef::as_ref)) {
+            if at > 0 {
+                self.insert(&live)?;
             }
-            None => by_position(parent, here, new)?,
+            return Ok((at < self.rest.len()).then(|| self.rest.remove(at)));
+        }
+        for _ in 0..at {
+            self.parent.append_child(&self.live(0).ok_or(LOST)?)?;
+            let moved = self.rest.remove(0);
+            self.rest.push(moved);
+        }
+        Ok(self.take_if(|_| true))
+    }
+
+    /// Which of the rest says of itself that it is `new`.
+    fn by_identity(&self, new: markup::Node) -> Option<usize> {
+        let fits = |old: &markup::Node| {
+            old.name() == new.name()
+                && old.named() == new.named()
+                && old.attribute("id") == new.attribute("id")
         };
-        if let Some(live) = &claimed {
-            *here = live.next_sibling();
+        if new.named().is_some() {
+            return self.rest.iter().position(fits);
         }
-        Ok(claimed)
-    }
-
-    fn by_identity(
-        &self,
-        parent: &Node,
-        here: Option<&Node>,
-        new: &markup::Element,
-    ) -> Option<Element> {
-        let fits = |live: &Element| {
-            live.local_name() == new.name
-                && live.get_attribute("id").as_deref() == new.attribute("id")
-                && live.get_attribute("data-key").as_deref() == new.attribute("data-key")
-        };
-        if let Some(id) = new.attribute("id") {
-            return self.child_with(parent, id).filter(fits);
-        }
-        if new.attribute("data-key").is_some() {
-            let mut next = here.cloned();
-            while let Some(live) = next {
-                next = live.next_sibling();
-                if let Some(live) = as_element(live).filter(fits) {
-                    return Some(live);
-                }
-            }
+        if !new.holds_names() {
             return None;
         }
-        self.child_with_any(parent, &new.children).filter(fits)
+        let holds = |id: &str| {
+            self.rest.iter().position(|old| old.holds_names() && ids(*old).any(|it| it == id))
+        };
+        let at = ids(new).find_map(holds)?;
+        self.rest.get(at).is_some_and(fits).then_some(at)
     }
 
-    /// The child of `parent` that holds the first live `id` of these nodes.
-    fn child_with_any(&self, parent: &Node, nodes: &[markup::Node]) -> Option<Element> {
-        nodes.iter().find_map(|node| match node {
-            markup::Node::Text(_) => None,
-            markup::Node::Element(new) => new
-                .attribute("id")
-                .and_then(|id| self.child_with(parent, id))
-                .or_else(|| self.child_with_any(parent, &new.children)),
-        })
+    /// The next element, if nothing says that it is another one. Text before it is dropped: it has no
+    /// state, and is made anew where it is needed.
+    fn by_position(&mut self, new: markup::Node) -> Result<Option<markup::Node<'a>>, JsValue> {
+        while self.take_if(|old| old.text().is_some()).is_some() {
+            self.remove_next()?;
+        }
+        let fits = |old: markup::Node| old.name() == new.name() && !old.holds_names();
+        Ok(if new.named().is_some() { None } else { self.take_if(fits) })
     }
+}
 
-    /// The child of `parent` that has this `id` or holds the element that has.
-    fn child_with(&self, parent: &Node, id: &str) -> Option<Element> {
-        let mut live = self.scope.by_id(id)?;
-        loop {
-            let above = live.parent_node()?;
-            if above == *parent {
-                return Some(live);
+impl Patch {
+    /// Makes the children of `parent`, which show `old`, show `new`.
+    fn children(&self, parent: &Node, old: Nodes, new: Nodes, space: &str) -> Result<(), JsValue> {
+        let mut row = Row::new(parent, old)?;
+        for new in new {
+            if let Some(text) = new.text() {
+                self.text(&mut row, new, text)?;
+            } else if let Some(old) = row.take_if(|old| old.is_like(new)) {
+                if new.has_state() {
+                    let live = row.of_kind(0, Node::ELEMENT_NODE)?;
+                    self.element(live.unchecked_ref(), Some(old), new, space)?;
+                }
+            } else {
+                let claimed = match row.by_identity(new) {
+                    Some(at) => row.bring(at, self.active.as_ref())?,
+                    None => row.by_position(new)?,
+                };
+                let space = if new.name() == Some("svg") { SVG } else { space };
+                if claimed.is_some() {
+                    let live = row.of_kind(0, Node::ELEMENT_NODE)?;
+                    self.element(live.unchecked_ref(), claimed, new, space)?;
+                } else {
+                    let name = new.name().unwrap_or_default();
+                    let made = self.document.create_element_ns(Some(space), name)?;
+                    self.element(&made, None, new, space)?;
+                    row.insert(&made)?;
+                }
             }
-            live = as_element(above)?;
+            row.done = row.done.saturating_add(1);
         }
-    }
-
-    /// Puts `live` where `here` is. A node that is moved loses the focus inside it, so the one with
-    /// the focus stays and those before it go round to the end.
-    fn bring(&self, parent: &Node, here: Option<Node>, live: &Node) -> Result<(), JsValue> {
-        if here.as_ref() == Some(live) {
-            return Ok(());
-        }
-        if !live.contains(self.active.as_deref()) {
-            return parent.insert_before(live, here.as_ref()).map(drop);
-        }
-        let mut next = here;
-        while let Some(other) = next.filter(|other| other != live) {
-            next = other.next_sibling();
-            parent.append_child(&other)?;
+        while row.take_if(|_| true).is_some() {
+            row.remove_next()?;
         }
         Ok(())
     }
 
-    fn element(&self, live: &Element, new: &markup::Element, space: &str) -> Result<(), JsValue> {
-        let said = match new.name {
-            "input" => live.get_attribute("value"),
-            "textarea" => live.text_content(),
-            _ => None,
+    fn text(&self, row: &mut Row, new: markup::Node, text: &str) -> Result<(), JsValue> {
+        let text = decode(text).unwrap_or_default();
+        let Some(old) = row.take_if(|old| old.text().is_some()) else {
+            return row.insert(&self.document.create_text_node(&text));
         };
-        if !self.shows(live, new) {
-            attributes(live, new)?;
-            self.shown.set(live, new.hash.to_number());
-        } else if !new.has_state {
-            return Ok(());
+        let before = old.text().and_then(|text| decode(text).ok());
+        if !old.is_like(new) && before.is_none_or(|before| before != text) {
+            row.of_kind(0, Node::TEXT_NODE)?.unchecked_ref::<Text>().set_data(&text);
         }
-        let space = if new.name == "foreignObject" { HTML } else { space };
-        self.children(live, &new.children, space)?;
-        // What the model says is written over what the person typed only if it says something new.
-        let may_write =
-            |value: &str| said.as_deref() != Some(value) || self.active.as_ref() != Some(live);
-        match new.name {
-            "input" => {
+        Ok(())
+    }
+
+    /// Makes a live element, which shows `old` or nothing yet, show `new`.
+    fn element(
+        &self,
+        live: &Element,
+        old: Option<markup::Node>,
+        new: markup::Node,
+        space: &str,
+    ) -> Result<(), JsValue> {
+        if old.is_none_or(|old| !old.is_like(new)) {
+            attributes(live, old, new)?;
+        }
+        let space = if new.name() == Some("foreignObject") { HTML } else { space };
+        let children = old.map_or_else(|| new.none(), markup::Node::children);
+        self.children(live, children, new.children(), space)?;
+        self.state(live, old, new);
+        Ok(())
+    }
+
+    /// What a person can change: what the model says is written over what the person typed only if
+    /// it says something new.
+    fn state(&self, live: &Element, old: Option<markup::Node>, new: markup::Node) {
+        let may_write = |value: &str| {
+            old.and_then(said).is_none_or(|said| said != value)
+                || self.active.as_ref() != Some(live)
+        };
+        match new.name() {
+            Some("input") => {
                 let live = live.unchecked_ref::<HtmlInputElement>();
-                if let Some(value) = new.attribute("value")
-                    && live.value() != value
-                    && may_write(value)
+                if let Some(value) = said(new)
+                    && may_write(&value)
+                    && live.value() != *value
                 {
-                    live.set_value(value);
+                    live.set_value(&value);
                 }
                 let checked = new.attribute("checked").is_some();
                 if live.checked() != checked {
                     live.set_checked(checked);
                 }
             }
-            "textarea" => {
-                let value = live.text_content().unwrap_or_default();
+            Some("textarea") => {
+                let value = said(new).unwrap_or_default();
                 let live = live.unchecked_ref::<HtmlTextAreaElement>();
-                if live.value() != value && may_write(&value) {
+                if may_write(&value) && live.value() != *value {
                     live.set_value(&value);
                 }
             }
-            "option" => {
+            Some("option") => {
                 let live = live.unchecked_ref::<HtmlOptionElement>();
                 let selected = new.attribute("selected").is_some();
                 if live.selected() != selected {
@@ -270,61 +323,38 @@ impl Patch<'_> {
             }
             _ => {}
         }
-        Ok(())
     }
 }
 
-fn attributes(live: &Element, new: &markup::Element) -> Result<(), JsValue> {
-    let is_made = live.parent_node().is_none();
-    for (name, value) in &new.attributes {
-        if (*name != "open" || is_made) && live.get_attribute(name).as_deref() != Some(value) {
-            live.set_attribute(name, value)?;
+/// What the model says that a field holds.
+fn said(field: markup::Node<'_>) -> Option<std::borrow::Cow<'_, str>> {
+    let said = match field.name() {
+        Some("textarea") => {
+            field.children().next().and_then(markup::Node::text).unwrap_or_default()
+        }
+        _ => field.attribute("value")?,
+    };
+    decode(said).ok()
+}
+
+fn attributes(live: &Element, old: Option<markup::Node>, new: markup::Node) -> Result<(), JsValue> {
+    for (name, value) in new.attributes() {
+        let before = old.and_then(|old| old.attribute(name));
+        // Only what the browser's own writer wrote, at the very first, can mean the same otherwise.
+        let is_same = before == Some(value) || before.is_some_and(|it| decode(it) == decode(value));
+        if !is_same && (name != "open" || old.is_none()) {
+            live.set_attribute(name, &decode(value).unwrap_or_default())?;
         }
     }
-    if live.attributes().length() as usize == new.attributes.len() {
-        return Ok(());
-    }
-    for name in live.get_attribute_names() {
-        if let Some(name) = name.as_string()
-            && name != "open"
-            && new.attribute(&name).is_none()
-        {
-            live.remove_attribute(&name)?;
+    for (name, _) in old.iter().flat_map(|old| old.attributes()) {
+        if name != "open" && new.attribute(name).is_none() {
+            live.remove_attribute(name)?;
         }
     }
     Ok(())
 }
 
-/// The next live element, if nothing says that it is another one. Text before it is dropped: it has
-/// no state, and is made anew where it is needed.
-fn by_position(
-    parent: &Node,
-    here: &mut Option<Node>,
-    new: &markup::Element,
-) -> Result<Option<Element>, JsValue> {
-    while let Some(text) = here.take_if(|live| !is_element(live)) {
-        *here = text.next_sibling();
-        parent.remove_child(&text)?;
-    }
-    let named = "[id], [data-key]";
-    let is_named = new.attribute("id").or(new.attribute("data-key")).is_some();
-    let Some(live) = here.clone().and_then(as_element).filter(|_| !is_named) else {
-        return Ok(None);
-    };
-    let fits = live.local_name() == new.name
-        && !live.matches(named)?
-        && live.query_selector(named)?.is_none();
-    Ok(fits.then_some(live))
-}
-
-fn as_element(node: Node) -> Option<Element> {
-    is_element(&node).then(|| node.unchecked_into())
-}
-
-fn is_element(node: &Node) -> bool {
-    node.node_type() == Node::ELEMENT_NODE
-}
-
-fn is_text(node: &Node) -> bool {
-    node.node_type() == Node::TEXT_NODE
+/// Those of an element and of all that is in it.
+fn ids<'a>(node: markup::Node<'a>) -> impl Iterator<Item = &'a str> {
+    node.all().filter_map(|inner| inner.attribute("id"))
 }
