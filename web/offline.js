@@ -28,6 +28,9 @@ const work = async () => {
   navigator.serviceWorker.addEventListener("controllerchange", () => {
     if (asked) location.reload();
   });
+  // A page that was still on its way when the worker came up is not yet the worker's.
+  const { active } = await navigator.serviceWorker.ready;
+  if (!navigator.serviceWorker.controller) active.postMessage("claim");
 };
 if ("serviceWorker" in navigator) {
   work().catch(() => {

@@ -55,6 +55,7 @@ addEventListener("activate", (event) => event.waitUntil(clear()));
 addEventListener("message", (event) => {
   // Only on a person's tap: see main.js.
   if (event.data === "take over") skipWaiting();
+  if (event.data === "claim") event.waitUntil(clients.claim());
 });
 addEventListener("fetch", (event) => {
   const { method, url } = event.request;

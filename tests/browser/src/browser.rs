@@ -41,10 +41,15 @@ const WHERE_TO_TAP: &str = "
         return frame().then(() => place().join() !== before ? still(0, left - 1)
             : frames < 3 && left > 0 ? still(frames + 1, left - 1) : place());
     };
+    const lies_over = (over) => !element.contains(over) && !over.contains(element);
     return still(0, 60).then(([x, y]) => {
         const over = document.elementFromPoint(x, y);
-        if (!over || !element.contains(over) && !over.contains(element))
+        if (!over || lies_over(over))
             return over ? over.outerHTML.slice(0, 200) : `nothing at ${x}, ${y}`;
+        delete window.missed;
+        addEventListener('pointerdown', ({ target }) => {
+            if (lies_over(target)) window.missed = target.outerHTML.slice(0, 200);
+        }, { capture: true, once: true });
         return [x, y];
     });";
 
@@ -201,7 +206,12 @@ impl Browser {
             .then(PointerAction::Down { button: MOUSE_BUTTON_LEFT })
             .then(PointerAction::Up { button: MOUSE_BUTTON_LEFT });
         let touched = self.client.perform_actions(finger).await;
-        touched.with_context(|| format!("`{css}` cannot be touched at {x}, {y}"))
+        touched.with_context(|| format!("`{css}` cannot be touched at {x}, {y}"))?;
+        // Nobody is left to ask where the touch led to another page, or opened a question.
+        if let Ok(Value::String(missed)) = self.value("window.missed").await {
+            bail!("`{css}` went away under the finger: {missed} was touched at {x}, {y}");
+        }
+        Ok(())
     }
 
     /// Types on the keyboard, into whatever has the focus. WebDriver's code points stand for keys

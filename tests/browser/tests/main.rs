@@ -101,6 +101,7 @@ fn main() -> ExitCode {
         scenario!(memory::its_end_is_told_and_the_draft_is_safe),
         scenario!(offline::all_of_it_works_without_a_network),
         scenario!(offline::a_second_visit_asks_the_network_for_nothing),
+        scenario!(offline::a_page_that_was_passed_over_asks),
         scenario!(offline::a_dealers_rules_hold_without_a_network),
         scenario!(offline::from_the_home_screen_with_the_dealers_rules),
         scenario!(offline::a_newer_build_waits_for_a_tap),

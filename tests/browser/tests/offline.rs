@@ -110,6 +110,19 @@ pub(crate) async fn a_second_visit_asks_the_network_for_nothing(
     Ok(())
 }
 
+/// A page that is still on its way when the worker comes up is passed over by it, as the standard
+/// has it; this worker passes over every one.
+pub(crate) async fn a_page_that_was_passed_over_asks(browser: &mut Browser) -> Result<()> {
+    let claims = "await clients.claim();";
+    let worker = worker_as_built()?.replacen(claims, "", 1);
+    ensure!(worker != worker_as_built()?, "the worker does not claim");
+    browser.serve(Site::dist()?.text("/worker.js", &worker)).await?;
+    browser.open(Screen::PHONE, "/").await?;
+    is_kept(browser).await?;
+    browser.server.stop();
+    reload(browser).await
+}
+
 /// The dealer's own file is not in the build's list: the newest that was seen is kept beside it.
 pub(crate) async fn a_dealers_rules_hold_without_a_network(browser: &mut Browser) -> Result<()> {
     browser.serve(crate::embed::demo()?).await?;
