@@ -18,6 +18,10 @@ mod walk;
 
 use wasm_bindgen::prelude::wasm_bindgen;
 
+#[cfg(target_family = "wasm")]
+#[global_allocator]
+static ALLOCATOR: rlsf::SmallGlobalTlsf = rlsf::SmallGlobalTlsf::new();
+
 /// Starts the page. Called once, when the module has been loaded.
 ///
 /// The crate is built five times: the walk, with the feature `desk` the counter desk, with

@@ -396,7 +396,10 @@ fn is_of_a_left_page(error: &anyhow::Error) -> bool {
         // WebKit's driver says so,
         ErrorStatus::NoSuchFrame => answer.message.contains("before the unload event"),
         // and this Chromium's.
-        ErrorStatus::Timeout => answer.message.contains("aborted by navigation"),
+        ErrorStatus::Timeout => {
+            let says = |what| answer.message.contains(what);
+            says("aborted by navigation") || says("no such execution context")
+        }
         _ => false,
     }
 }
