@@ -29,6 +29,13 @@ pub fn within(value: f64, least: f64, most: f64) -> f64 {
     }
 }
 
+/// Whether an ASCII mark is in the text. `str::contains` brings the same searcher as [`cut_first`]
+/// does without, even for a character.
+#[must_use]
+pub fn holds(text: &str, mark: u8) -> bool {
+    text.bytes().any(|byte| byte == mark)
+}
+
 /// The text before and behind the first `mark`. `str::split_once` brings a searcher for long texts.
 #[must_use]
 pub fn cut_first<'a>(text: &'a str, mark: &str) -> Option<(&'a str, &'a str)> {
@@ -71,6 +78,7 @@ mod tests {
         fn it_cuts_as_the_standard_library_does(text in "[a. 'é]{0,9}", mark in "[a. 'é]{0,2}") {
             prop_assert_eq!(cut_first(&text, &mark), text.split_once(&mark));
             prop_assert_eq!(cut_last(&text, &mark), text.rsplit_once(&mark));
+            prop_assert_eq!(holds(&text, b'.'), text.contains('.'));
         }
 
         #[test]

@@ -3,6 +3,7 @@
 use super::number::on_inch_tape;
 use super::unit::Measure;
 use super::{Length, Unit};
+use crate::short::holds;
 
 /// How a length is written. Every style reads back as the same length, in a field of
 /// any unit but for the bare ones, which name the unit of theirs.
@@ -115,7 +116,7 @@ impl Length {
             Style::FeetInches => feet(nm, &fraction, " ft ", " in")?,
             Style::Bare(Unit::Inch) => fraction(nm, " ")?,
             Style::Bare(Unit::Millimetre) => decimal(nm, Measure::Millimetre)?,
-            Style::Dashed => fraction(nm, "-").filter(|text| text.contains('-'))?,
+            Style::Dashed => fraction(nm, "-").filter(|text| holds(text, b'-'))?,
             Style::InchDecimal => decimal(nm, Measure::Inch)?,
             Style::InchMark => [&fraction(nm, " ")?, "\""].concat(),
             Style::FeetMarks => feet(nm, &fraction, "' ", "\"")?,
@@ -174,7 +175,7 @@ fn feet(
     Some(match whole {
         0 => [&inches, inch].concat(),
         // `8 ft 1/4 in` would do; `8 ft 0 1/4 in` cannot be misheard.
-        _ if (1..INCH).contains(&rest) && inches.contains('/') => {
+        _ if (1..INCH).contains(&rest) && holds(&inches, b'/') => {
             [&whole.to_string(), foot, "0 ", &inches, inch].concat()
         }
         _ => [&whole.to_string(), foot, &inches, inch].concat(),

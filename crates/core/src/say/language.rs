@@ -2,6 +2,7 @@
 
 use super::{Speaker, decimal};
 use crate::length::{Length, Unit};
+use crate::short::holds;
 
 /// The languages there is a catalogue for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
@@ -53,7 +54,7 @@ impl Language {
         let mut written = String::with_capacity(canonical.len().saturating_add(4));
         for word in canonical.split(' ') {
             let unit = word.starts_with(|letter: char| letter.is_ascii_alphabetic());
-            let behind_number = unit || word.contains('/');
+            let behind_number = unit || holds(word, b'/');
             if !written.is_empty() {
                 // A number, its fraction and its unit stay on one line.
                 written.push(if behind_number { '\u{a0}' } else { ' ' });
