@@ -126,7 +126,8 @@ pub(crate) async fn storage_that_fails_is_told_once(browser: &mut Browser) -> Re
     browser.tap("[id='width.low']").await?;
     browser.type_keys("2").await?;
     browser.until(&format!("{FIELD}.value === '92'")).await?;
-    ensure!(browser.value("document.querySelector('.notice')").await?.is_null());
+    let told = browser.value("document.querySelector('.notice')?.innerText").await?;
+    ensure!(told.is_null(), "told again: {told}");
     Ok(())
 }
 

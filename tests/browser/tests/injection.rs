@@ -15,8 +15,10 @@ use crate::desk::open as open_desk;
 use crate::desk_many::drop_file;
 use crate::desk_sent::paste;
 use crate::embed::demo;
+use crate::offline::with_its_rules_is_kept;
 use crate::orders::{open, typical};
-use crate::walk::at;
+use crate::paper::printed;
+use crate::walk::{at, leave_out_the_rest};
 
 /// What is tried: `ran` is the canary.
 const HOSTILE: [&str; 44] = [
@@ -70,7 +72,18 @@ const HOSTILE: [&str; 44] = [
 const UNSEEN: [char; 8] =
     ['\u{202e}', '\u{202c}', '\u{2066}', '\u{2069}', '\u{200b}', '\u{200d}', '\u{feff}', '\0'];
 
-/// Every text that is lacking on the screen, what has run, and what could.
+/// The others, by three.
+fn plain() -> Vec<[&'static str; 3]> {
+    let mut plain = HOSTILE.into_iter().filter(|text| !text.contains(UNSEEN)).fuse();
+    let next = || {
+        plain
+            .next()
+            .map(|first| [first, plain.next().unwrap_or("end"), plain.next().unwrap_or("end")])
+    };
+    std::iter::from_fn(next).collect()
+}
+
+/// Every text that is lacking on the screen, what has run, what could, and what is too wide.
 const LOOK: &str = "
     const values = [...document.querySelectorAll('input, textarea')].map(one => one.value);
     const shown = [document.body.textContent, ...values].join('\\n').replace(/\\u2068|\\u2069/g, '');
@@ -82,12 +95,16 @@ const LOOK: &str = "
             .includes(one.localName)
         || [...one.attributes].some(({ name }) => name.startsWith('on'))
         || one.localName === 'a' && !/^(https?:|mailto:|sms:|tel:|blob:|data:application\\/json,)/.test(one.href));
-    return [window.ran ?? null, armed.map(one => one.outerHTML.slice(0, 200)), lacking]";
+    const { scrollWidth, clientWidth } = document.documentElement;
+    const wide = scrollWidth > clientWidth
+        ? app.filter(one => one.getBoundingClientRect().right > clientWidth) : [];
+    const told = all => all.map(one => one.outerHTML.slice(0, 200));
+    return [window.ran ?? null, told(armed), lacking, told(wide)]";
 
-/// Nothing runs, and all of `texts` is on the screen.
+/// Nothing runs, all of `texts` is on the screen, and nothing is as wide as to move the page.
 async fn holds(browser: &Browser, place: &str, texts: &[&str]) -> Result<()> {
     let found = browser.run(LOOK, vec![json!(texts)]).await?;
-    ensure!(found == json!([null, [], []]), "{place}: ran, armed, lacking: {found}");
+    ensure!(found == json!([null, [], [], []]), "{place}: ran, armed, lacking, wide: {found}");
     Ok(())
 }
 
@@ -210,6 +227,7 @@ pub(crate) async fn in_a_profile(browser: &mut Browser) -> Result<()> {
         browser.goto("/dealer.html?profile=/hostile.json#/questions").await?;
         at(browser, "questions").await?;
         holds(browser, "questions by a profile", &[text(3), text(4)]).await?;
+        with_its_rules_is_kept(browser).await?;
     }
     ensure!(unseen.len() == 3, "{unseen:?}");
     for text in unseen {
@@ -222,6 +240,79 @@ pub(crate) async fn in_a_profile(browser: &mut Browser) -> Result<()> {
         let told = told.as_str().unwrap_or_default();
         ensure!(told.contains("doors.0.name") && told.contains("U+"), "{text:?}: {told:?}");
         holds(browser, "an unseen letter", &[]).await?;
+        with_its_rules_is_kept(browser).await?;
+    }
+    Ok(())
+}
+
+/// The dealer's texts where they come later: at a finding, on paper, over the walk to its end.
+pub(crate) async fn in_a_profile_on_every_screen(browser: &mut Browser) -> Result<()> {
+    let prairie = std::fs::read_to_string(root().join("demo/profiles/prairie.json"))?;
+    let payload =
+        |order: &Order| hangtrue_link::encode(order).map_err(|e| anyhow::anyhow!("{e:?}"));
+    for (turn, texts) in plain().into_iter().enumerate() {
+        let mut order = Order { profile: Some((texts[0].to_owned(), 4)), ..typical() };
+        let sound = payload(&order)?;
+        order.survey.add(Spot::WidthHigh, "97 1/4");
+        let wide = payload(&order)?;
+        let mut profile: serde_json::Value = serde_json::from_str(&prairie)?;
+        profile["name"] = json!(texts[0]);
+        profile["limits"]["width"]["reason"] = json!(texts[1]);
+        profile["texts"]["send"] = json!(texts[2]);
+        // What asks for more would stand before the end.
+        for asks in ["questions", "doors", "closing"] {
+            profile[asks] = json!([]);
+        }
+        for (order, step, shown) in [(&wide, "check", texts[1]), (&sound, "send", texts[2])] {
+            // At an origin of its own: where a draft is open it is asked first.
+            browser.serve(demo()?.text("/hostile.json", &profile.to_string())).await?;
+            browser.set_screen(Screen::PHONE).await?;
+            browser.goto(&format!("/dealer.html?{step}&profile=/hostile.json#{order}")).await?;
+            browser.find("main.step-opened").await?;
+            // A longer name is cut there, before a mark for it.
+            let name: String = texts[0].chars().take(24).collect();
+            let name = name.trim_end();
+            let paper = browser.value("document.querySelector('.paper').textContent").await?;
+            ensure!(
+                paper.to_string().contains(json!(name).to_string().trim_matches('"')),
+                "{name}: {paper}"
+            );
+            holds(browser, "opened by a profile", &[]).await?;
+            browser.tap("form [type=submit]").await?;
+            if step == "send" {
+                leave_out_the_rest(browser).await?;
+                browser.tap("form [type=submit]").await?;
+            }
+            at(browser, step).await?;
+            holds(browser, step, &[shown]).await?;
+            with_its_rules_is_kept(browser).await?;
+        }
+        for step in ["frame", "width", "height", "header", "bow", "voice"] {
+            if turn == 0 {
+                browser.run(&format!("location.hash = '#/{step}'"), Vec::new()).await?;
+                at(browser, step).await?;
+                holds(browser, step, &[]).await?;
+            }
+        }
+    }
+    Ok(())
+}
+
+/// What the printer gets, read from its file.
+pub(crate) async fn on_real_paper(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/").await?;
+    browser.find("#app[data-ready]").await?;
+    for texts in plain() {
+        let [vehicle, contact, note] = [texts[0], texts[1], &texts.join(" | ")].map(str::to_owned);
+        open(browser, &Order { vehicle, contact, note, ..typical() }).await?;
+        for sheet in printed(browser, "hostile").await? {
+            // A line is broken anywhere, where a word is longer.
+            let letters = |text: &str| text.split_whitespace().collect::<String>();
+            let all = letters(&sheet.text);
+            for text in texts {
+                ensure!(all.contains(&letters(text)), "{text} is not on {}:\n{all}", sheet.name);
+            }
+        }
     }
     Ok(())
 }

@@ -85,6 +85,8 @@ fn main() -> ExitCode {
         scenario!(injection::in_a_link_and_a_draft),
         scenario!(injection::at_the_desk),
         scenario!(injection::in_a_profile),
+        scenario!(injection::in_a_profile_on_every_screen),
+        scenario!(injection::on_real_paper; Print),
         scenario!(injection::where_the_door_is_hung),
         scenario!(links::a_hostile_fragment_stays_text),
         scenario!(links::a_doors_record_leads_to_its_own_page),

@@ -17,6 +17,17 @@ pub(crate) async fn is_kept(browser: &Browser) -> Result<()> {
     Ok(())
 }
 
+/// The same of a page by a dealer's rules, after its first visit: the page, its script, the rules,
+/// the two files of the module that reads them. Whoever leaves before may cut that short, which
+/// Firefox says on the console.
+pub(crate) async fn with_its_rules_is_kept(browser: &Browser) -> Result<()> {
+    is_kept(browser).await?;
+    browser
+        .until("caches.open('hangtrue-others').then(c => c.keys()).then(all => all.length === 5)")
+        .await?;
+    Ok(())
+}
+
 /// A script that may wait, for the value it resolves to.
 async fn awaited(browser: &Browser, script: &str) -> Result<serde_json::Value> {
     browser.run(&format!("return (async () => {{ {script} }})()"), Vec::new()).await
@@ -130,11 +141,7 @@ pub(crate) async fn a_dealers_rules_hold_without_a_network(browser: &mut Browser
     browser.open(Screen::PHONE, page).await?;
     let rules = "document.querySelector('#rules')?.innerText.includes('Prairie Door Works')";
     browser.until(rules).await?;
-    is_kept(browser).await?;
-    // After this one visit: the page, its script, the rules, the two files of the module that reads them.
-    browser
-        .until("caches.open('hangtrue-others').then(c => c.keys()).then(all => all.length === 5)")
-        .await?;
+    with_its_rules_is_kept(browser).await?;
     browser.server.stop();
     reload(browser).await?;
     browser.until(rules).await?;

@@ -80,16 +80,16 @@ pub(crate) fn code(pdf: &str, kept: &Path) -> Option<Code> {
 }
 
 /// A page that was printed.
-struct Sheet {
-    name: &'static str,
-    text: String,
+pub(crate) struct Sheet {
+    pub(crate) name: &'static str,
+    pub(crate) text: String,
     raster: Raster,
     /// The one that stands on it, if it can be read.
     code: Option<Code>,
 }
 
 /// Prints the page that is shown on each sheet.
-async fn printed(browser: &Browser, name: &str) -> Result<Vec<Sheet>> {
+pub(crate) async fn printed(browser: &Browser, name: &str) -> Result<Vec<Sheet>> {
     let folder = tempfile::tempdir()?;
     let shots =
         Path::new(env!("CARGO_MANIFEST_DIR")).join("../shots").join(browser.engine().name());

@@ -7,6 +7,7 @@
 
 use std::fs;
 use std::net::{Ipv4Addr, TcpListener, TcpStream};
+use std::ops::Range;
 use std::path::PathBuf;
 use std::process::{Command, Stdio};
 use std::sync::{Mutex, PoisonError};
@@ -28,8 +29,11 @@ use crate::server::TAKE_COLLECTED;
 const FRAME: &str =
     "* { padding: 0; margin: 0; border-width: 0; min-width: 0; min-height: 0; font-size: 1px; }";
 
-/// A port is looked for and taken by one driver at a time.
-static PORT: Mutex<()> = Mutex::new(());
+/// A port is looked for and taken by one driver at a time: the last that was taken here, from the
+/// first. They lie below those that the system gives to whoever asks for any (from 32,768), where
+/// another program would take it before the driver does; processes begin at different ones.
+static PORT: Mutex<u16> = Mutex::new(0);
+const PORTS: Range<u16> = 10_000..30_000;
 
 #[derive(Debug)]
 pub(super) struct WebKit {
@@ -62,8 +66,8 @@ pub(super) fn start() -> Result<WebKit> {
     let is_up = |line: &str| line.contains("Took ownership").then_some(());
     wait_for_line(child.stderr.take(), is_up).context("xsettingsd")?;
 
-    let taken = PORT.lock().unwrap_or_else(PoisonError::into_inner);
-    let port = TcpListener::bind((Ipv4Addr::LOCALHOST, 0))?.local_addr()?.port();
+    let mut taken = PORT.lock().unwrap_or_else(PoisonError::into_inner);
+    let port = free_port(&mut taken)?;
     let mut command = Command::new("WebKitWebDriver");
     command.arg(format!("--port={port}")).stdout(Stdio::null()).stderr(Stdio::null());
     command.env("DISPLAY", &display).env("LANG", "en_US.UTF-8");
@@ -76,6 +80,20 @@ pub(super) fn start() -> Result<WebKit> {
     drop(taken);
     let address = format!("http://127.0.0.1:{port}");
     Ok(WebKit { address, settings, desktop, _group: group })
+}
+
+/// The next that nobody listens at.
+fn free_port(taken: &mut u16) -> Result<u16> {
+    let count = PORTS.end - PORTS.start;
+    let first = u16::try_from(std::process::id() * 97 % u32::from(count))?;
+    for _ in PORTS {
+        *taken = (*taken + 1) % count;
+        let port = PORTS.start + (first + *taken) % count;
+        if TcpListener::bind((Ipv4Addr::LOCALHOST, port)).is_ok() {
+            return Ok(port);
+        }
+    }
+    bail!("each port of {PORTS:?} is taken")
 }
 
 /// The settings by which WebKitGTK answers the media queries.
