@@ -48,7 +48,8 @@ const WHERE_TO_TAP: &str = "
             return over ? over.outerHTML.slice(0, 200) : `nothing at ${x}, ${y}`;
         delete window.missed;
         addEventListener('pointerdown', ({ target }) => {
-            if (target !== over && !element.contains(target))
+            const label = target.closest('label');
+            if (target !== over && !element.contains(target) && !label?.contains(element))
                 window.missed = target.outerHTML.slice(0, 200);
         }, { capture: true, once: true });
         return [x, y];
