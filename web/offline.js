@@ -13,7 +13,10 @@ const work = async () => {
   const page = document.getElementById("app");
   let asked = false;
   const tell = () => {
-    if (registration.waiting && navigator.serviceWorker.controller) {
+    // A first build waits for a moment too, in WebKit already as the page's controller: newer is
+    // only what waits beside another.
+    const { active, waiting } = registration;
+    if (waiting && active && waiting !== active && navigator.serviceWorker.controller) {
       page.dispatchEvent(new Event("newer"));
     }
   };

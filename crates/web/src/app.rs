@@ -100,6 +100,16 @@ impl<P: Program> App<P> {
         self.carry_out(effects);
     }
 
+    /// Takes in an event that nobody's touch has brought: what is shown of it must not move what a
+    /// finger is about to touch. Engines with scroll anchoring have seen to that when it is measured.
+    pub(crate) fn take_unasked(self: &Rc<Self>, event: impl Into<P::Event>) {
+        let before = self.browser.top_of("heading");
+        self.take(event);
+        if let (Some(before), Some(after)) = (before, self.browser.top_of("heading")) {
+            self.browser.scroll_on(after - before);
+        }
+    }
+
     /// Takes an event in and draws nothing: for work that is done in many small pieces.
     pub(crate) fn update(&self, event: P::Event) -> Vec<P::Effect> {
         let Ok(mut model) = self.model.try_borrow_mut() else { return Vec::new() };

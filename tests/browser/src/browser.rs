@@ -96,14 +96,22 @@ impl Browser {
         self.engine
     }
 
-    /// Puts another site behind the browser, at another origin, and returns to an empty page.
+    /// Puts another site behind the browser, at an origin that this session has not seen, and
+    /// returns to an empty page.
     ///
     /// # Errors
     /// When no port can be had.
     pub async fn serve(&mut self, site: Site) -> Result<()> {
         self.read_logs().await?;
         self.client.goto("about:blank").await?;
-        self.server = Server::start(site.collecting(self.drive.needs_collector()))?;
+        let site = site.collecting(self.drive.needs_collector());
+        // A port that was given back may be given again, and what was kept there is still kept.
+        loop {
+            self.server = Server::start(site.clone())?;
+            if !self.origins.contains(&self.server.origin()) {
+                break;
+            }
+        }
         self.origins.push(self.server.origin());
         Ok(())
     }

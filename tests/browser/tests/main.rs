@@ -107,6 +107,8 @@ fn main() -> ExitCode {
         scenario!(offline::a_dealers_rules_hold_without_a_network),
         scenario!(offline::from_the_home_screen_with_the_dealers_rules),
         scenario!(offline::a_newer_build_waits_for_a_tap),
+        scenario!(offline::a_first_build_is_no_newer_one),
+        scenario!(offline::a_newer_build_moves_nothing),
         scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),
         scenario!(offline::the_worker_that_removes_itself),
         scenario!(drafts::a_killed_tab_comes_back_as_it_was),

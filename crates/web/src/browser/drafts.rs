@@ -118,13 +118,13 @@ impl Browser {
         }
         self.is_here(id, text.to_owned());
         if let Some(trouble) = trouble {
-            app.take(Event::Trouble(trouble));
+            app.take_unasked(Event::Trouble(trouble));
         }
     }
 
     fn tell_once<P: Program>(&self, app: &Rc<App<P>>, trouble: Trouble) {
         if !self.here.told.replace(true) {
-            app.take(Event::Trouble(trouble));
+            app.take_unasked(Event::Trouble(trouble));
         }
     }
 
@@ -175,9 +175,9 @@ impl Browser {
         let stands = self.storage().and_then(|storage| read(&storage, &name(here)));
         if stands.is_none() {
             self.fresh();
-            app.take(Event::Trouble(Trouble::Gone));
+            app.take_unasked(Event::Trouble(Trouble::Gone));
         } else if stands != *self.here.seen.borrow() {
-            app.take(Event::Trouble(Trouble::Changed));
+            app.take_unasked(Event::Trouble(Trouble::Changed));
         }
     }
 }

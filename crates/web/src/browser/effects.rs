@@ -108,6 +108,18 @@ impl Browser {
         self.window.scroll_to_with_x_and_y(0.0, 0.0);
     }
 
+    /// Where the element of `id` begins in the window, in px.
+    pub(crate) fn top_of(&self, id: &str) -> Option<f64> {
+        Some(self.element(id)?.get_bounding_client_rect().top())
+    }
+
+    /// Scrolls on by `px`, where the page is not at its top.
+    pub(crate) fn scroll_on(&self, px: f64) {
+        if self.window.scroll_y().is_ok_and(|y| y > 0.0) {
+            self.window.scroll_by_with_x_and_y(0.0, px);
+        }
+    }
+
     /// Puts the focus on the element of `id` and scrolls nothing.
     pub(crate) fn focus_without_scrolling(&self, id: &str) {
         if let Some(element) = self.element(id).and_then(|e| e.dyn_into::<HtmlElement>().ok()) {

@@ -53,7 +53,7 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
 
 /// Listens for the browser's own Back and Forward, and for a newer build of the page.
 pub(crate) fn listen_to_the_browser<P: Program>(app: &Rc<App<P>>) {
-    at(app, app.root(), "newer", |app, _| app.take(Event::Newer));
+    at(app, app.root(), "newer", |app, _| app.take_unasked(Event::Newer));
     if let Some(window) = web_sys::window() {
         at(app, &window, "storage", |app, event| {
             if let Some(event) = event.dyn_ref::<StorageEvent>() {
