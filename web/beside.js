@@ -1,4 +1,7 @@
-// The lines that must be JavaScript: a wasm module cannot load itself.
-import init from "./hangtrue_web.js";
+// The page that hangs the door; by a dealer's rules where `?profile=` names a file.
+import init, { startPage } from "./hangtrue_web.js";
 
+const profile = new URLSearchParams(location.search).get("profile");
+const rules = profile === null ? [] : rulesOf(profile);
 await begun(init());
+startPage(...(await rules));

@@ -9,7 +9,9 @@ pub fn line<T: AsRef<str>>(fields: &[T]) -> String {
             line.push(',');
         }
         let field = guarded(field.as_ref());
-        if field.contains([',', ';', '\t', '"', '\r', '\n', '\'']) {
+        // At the begin of a file the mark would be taken for the file's own.
+        let marked = field.starts_with('\u{feff}');
+        if marked || field.contains([',', ';', '\t', '"', '\r', '\n', '\'']) {
             line.push('"');
             line.push_str(&field.replace('"', "\"\""));
             line.push('"');

@@ -1,7 +1,0 @@
-// The page that hangs the door; by a dealer's rules where `?profile=` names a file.
-import init, { startPage } from "./hangtrue_web.js";
-
-const profile = new URLSearchParams(location.search).get("profile");
-const rules = profile === null ? [] : rulesOf(profile);
-await begun(init());
-startPage(...(await rules));
