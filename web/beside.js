@@ -1,4 +1,4 @@
-// The page that hangs the door; by a dealer's rules where `?profile=` names a file.
+// A page beside the walk; by a dealer's rules where `?profile=` names a file.
 import init, { startPage } from "./hangtrue_web.js";
 
 const profile = new URLSearchParams(location.search).get("profile");

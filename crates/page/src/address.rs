@@ -7,6 +7,8 @@ use crate::step::Step;
 pub(crate) const DESK: &str = "/desk";
 /// The file of that page.
 pub(crate) const DESK_PAGE: &str = "desk.html";
+/// The walk by a dealer's rules, which its query names.
+pub(crate) const DEALER_PAGE: &str = "dealer.html";
 
 /// The file of the page that hangs the door.
 pub(crate) const HANG_PAGE: &str = "hang.html";

@@ -173,8 +173,7 @@ impl Model {
             claimed: verdict,
             date: self.environment.today,
             language: self.environment.language.key().to_owned(),
-            profile: (!self.profile.is_built_in())
-                .then(|| (self.profile.name.clone(), self.profile.revision)),
+            profile: self.profile.named(),
             ..self.order.clone()
         }
     }

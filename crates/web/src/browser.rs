@@ -8,6 +8,7 @@ mod files;
 mod phone;
 mod tape;
 
+#[cfg(feature = "desk")]
 pub(crate) use effects::settled;
 #[cfg(feature = "embed")]
 pub(crate) use events::nearest;

@@ -13,6 +13,23 @@ mod camera;
 mod picture;
 mod work;
 
+/// Starts the desk by a dealer's rules: those of this JSON, or the built-in ones and what kept the
+/// dealer's away; with neither, by the built-in ones.
+// Public to the module's JavaScript, which is all that a `wasm_bindgen` function is for.
+#[allow(unreachable_pub)]
+#[wasm_bindgen::prelude::wasm_bindgen(js_name = startPage)]
+pub fn start_page(json: Option<String>, fault: Option<String>) {
+    crate::app::start_with::<Desk>(|browser| {
+        let (mut model, effects) = Desk::boot(browser);
+        if let Some(rules) = crate::rules::read(model.environment.language, json, fault) {
+            let address = browser.href();
+            let address = address.split('#').next().unwrap_or_default();
+            model.rule_by(rules, address.split_once('?').map_or("", |(_, query)| query));
+        }
+        (model, effects)
+    });
+}
+
 /// The desk that receives orders.
 pub(crate) struct Desk;
 

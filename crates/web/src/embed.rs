@@ -11,6 +11,7 @@ mod style;
 
 use crate::app::{self, App, Program};
 use crate::browser::{Browser, at, nearest};
+use crate::rules;
 use crate::walk::Walk;
 use hangtrue_page::core::Unit;
 use hangtrue_page::core::say::Language;
@@ -133,12 +134,10 @@ fn top(app: &Rc<App<Guest>>) {
 pub fn start_page(json: Option<String>, fault: Option<String>) {
     app::start_with::<Walk>(|browser| {
         let (mut model, effects) = Walk::boot(browser);
-        let language = model.environment.language;
-        let read = |json: String| {
-            profile::parse(&json).map_err(|error| link::say::profile(language, &error))
-        };
-        let missing = || Err(fault.unwrap_or_default());
-        model.rule_by(json.map_or_else(missing, read));
+        let fault = fault.unwrap_or_default();
+        if let Some(rules) = rules::read(model.environment.language, json, Some(fault)) {
+            model.rule_by(rules);
+        }
         let address = browser.href();
         let address = address.split('#').next().unwrap_or_default();
         address.clone_into(&mut model.environment.base);

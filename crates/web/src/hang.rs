@@ -31,14 +31,9 @@ fn all_aside(storage: &Storage) -> Vec<(u32, String)> {
 #[allow(unreachable_pub)]
 #[wasm_bindgen::prelude::wasm_bindgen(js_name = startPage)]
 pub fn start_page(json: Option<String>, fault: Option<String>) {
-    use hangtrue_page::link;
     crate::app::start_with::<Hang>(|browser| {
         let (mut model, effects) = Hang::boot(browser);
-        let language = model.environment.language;
-        let read = |json: String| {
-            link::json::profile::parse(&json).map_err(|error| link::say::profile(language, &error))
-        };
-        if let Some(rules) = json.map(read).or(fault.map(Err)) {
+        if let Some(rules) = crate::rules::read(model.environment.language, json, fault) {
             model.rule_by(rules);
             let address = browser.href();
             let address = address.split('#').next().unwrap_or_default();

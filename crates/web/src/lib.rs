@@ -8,12 +8,15 @@ mod app;
 mod browser;
 #[cfg(feature = "builder")]
 mod builder;
+#[cfg(feature = "desk")]
 mod desk;
 #[cfg(feature = "embed")]
 mod embed;
 #[cfg(feature = "hang")]
 mod hang;
 pub mod patch;
+#[cfg(any(feature = "desk", feature = "hang", feature = "embed"))]
+mod rules;
 mod walk;
 
 use wasm_bindgen::prelude::wasm_bindgen;
@@ -30,12 +33,9 @@ static ALLOCATOR: rlsf::SmallGlobalTlsf = rlsf::SmallGlobalTlsf::new();
 /// profile is made. Each module holds one of them only.
 #[wasm_bindgen(start)]
 pub fn start() {
-    if cfg!(any(feature = "embed", feature = "builder", feature = "hang")) {
-        // The element starts when it is put into a page, the builder when it is given its
-        // schema, the page that hangs the door when it has the dealer's rules.
-    } else if cfg!(feature = "desk") {
-        app::start::<desk::Desk>();
-    } else {
+    // The element starts when it is put into a page, the builder when it is given its schema, the
+    // desk and the page that hangs the door when they have the dealer's rules.
+    if !cfg!(any(feature = "embed", feature = "builder", feature = "hang", feature = "desk")) {
         walk::start();
     }
 }

@@ -35,6 +35,8 @@ const BESIDE: [(&str, &[&str]); 2] = [
     ("desk", &["style/desk.css", "style/many.css"]),
     ("hang", &["style/drawing-hang.css", "style/hang.css"]),
 ];
+/// Starts each of them.
+const BESIDE_SCRIPT: &str = "beside.js";
 const DEALER_SCRIPT: &str = "dealer.js";
 /// Comes with every page but the builder's, which is used where there is a network.
 const OFFLINE_SCRIPT: &str = "offline.js";
@@ -42,7 +44,7 @@ const OFFLINE_SCRIPT: &str = "offline.js";
 const FAULT_SCRIPT: &str = "fault.js";
 /// Comes with the pages that a dealer's rules can be given to.
 const RULES_SCRIPT: &str = "rules.js";
-const RULED: [&str; 2] = [DEALER_SCRIPT, "hang.js"];
+const RULED: [&str; 2] = [DEALER_SCRIPT, BESIDE_SCRIPT];
 const BUILDER_SCRIPT: &str = "builder.js";
 const BUILDER_STYLE: &str = "style/builder.css";
 
@@ -124,13 +126,10 @@ fn lay_out(web: &Path, walk: &Built, rest: Vec<u8>, beside: &[Built]) -> Result<
     }
     let offline = read(web, OFFLINE_SCRIPT)?;
     let boot_of = |name: &str| anyhow::Ok(with_fault(web, name)? + &offline);
-    let (boot, boot_beside) = (boot_of("main.js")?, boot_of("beside.js")?);
+    let (boot, boot_beside) = (boot_of("main.js")?, boot_of(BESIDE_SCRIPT)?);
     for ((page, sheets), built) in BESIDE.iter().zip(beside) {
         press.add(&built.wasm_name, built.wasm.clone());
-        // Some need more lines of their own.
-        let own = web.join(format!("{page}.js"));
-        let boot = if own.is_file() { &boot_of(&format!("{page}.js"))? } else { &boot_beside };
-        press.add_text(&format!("{page}.js"), &script(&built.glue, boot, "hangtrue_web")?);
+        press.add_text(&format!("{page}.js"), &script(&built.glue, &boot_beside, "hangtrue_web")?);
         press.add_style(web, &format!("{page}.css"), sheets)?;
     }
     press.add(&walk.wasm_name, walk.wasm.clone());

@@ -84,6 +84,44 @@ pub(crate) async fn a_mail_beside_the_call_names_what_was_misheard(
     Ok(())
 }
 
+/// Who orders there learns of the dealer's own limits while the caller is on the line.
+pub(crate) async fn by_a_dealers_rules(browser: &mut Browser) -> Result<()> {
+    let reason = "our widest panel covers a 96 in opening";
+    let told = |css: &str, what: &str| {
+        format!("document.querySelector({})?.innerText.includes({})", json!(css), json!(what))
+    };
+    browser.serve(crate::embed::demo()?).await?;
+    let address = "/desk.html?profile=/demo/profiles/prairie.json";
+    browser.open(Screen::DESK, address).await?;
+    browser.until(&told("#app[data-ready] #rules", "Prairie Door Works")).await?;
+    say(browser, ["97", "101 1/2", "9 1/2", "1 1/4"]).await?;
+    browser.until(&told("#main", reason)).await?;
+    no_sideways(browser, "the desk by a profile").await?;
+    browser.shoot("desk-by-profile").await?;
+    browser.set_screen(Screen::PHONE).await?;
+    no_sideways(browser, "the desk by a profile on a phone").await?;
+    browser.shoot("desk-by-profile-phone").await?;
+    // What is kept there is of those rules, and so is the page that its link leads to.
+    browser.tap("[data-act=keep]").await?;
+    let link = browser.until("document.querySelector('.paper a')?.href").await?;
+    let link = link.as_str().context("the sheet has its link")?.to_owned();
+    let page =
+        format!("{}/dealer.html?profile=/demo/profiles/prairie.json#", browser.server.origin());
+    let payload = link.strip_prefix(&page).with_context(|| format!("{link} begins with {page}"))?;
+    let order = hangtrue_link::decode(payload).map_err(|error| anyhow::anyhow!("{error:?}"))?;
+    ensure!(order.profile == Some(("Prairie Door Works".to_owned(), 4)), "{:?}", order.profile);
+    browser.goto(link.strip_prefix(&browser.server.origin()).context("of this origin")?).await?;
+    browser.find("main.step-opened").await?;
+    browser.until(&told("#main", reason)).await?;
+    // Rules of another origin are not asked for, and the built-in ones hold.
+    browser.goto("/desk.html?profile=https://elsewhere.example/p.json").await?;
+    browser.until(&told("#app[data-ready] #rules", "origin")).await?;
+    say(browser, ["97", "101 1/2", "9 1/2", "1 1/4"]).await?;
+    ensure!(browser.value(&told("#main", reason)).await? == false, "nobody's rules");
+    browser.shoot("desk-rules-unread-phone").await?;
+    Ok(())
+}
+
 pub(crate) async fn thirty_characters_and_a_damaged_link(browser: &mut Browser) -> Result<()> {
     open(browser).await?;
     let whole = link(&typical())?;

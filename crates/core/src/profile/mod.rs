@@ -110,6 +110,13 @@ impl Profile {
         self.name.is_empty()
     }
 
+    /// Its name and revision, as an order names the rules it was made under; none for the
+    /// built-in ones.
+    #[must_use]
+    pub fn named(&self) -> Option<(String, u32)> {
+        (!self.is_built_in()).then(|| (self.name.clone(), self.revision))
+    }
+
     /// The limit on `what` as it holds here.
     #[must_use]
     pub fn limit(&self, what: Limited) -> Ruled<'_> {

@@ -6,6 +6,7 @@ use super::event::Camera;
 use super::many::Many;
 use super::phone::Phone;
 use super::sent::{Sent, Trouble};
+use crate::address::DEALER_PAGE;
 use crate::language::title;
 use crate::model::Environment;
 use crate::text::desk::Desk;
@@ -32,6 +33,8 @@ pub struct Model {
     pub environment: Environment,
     /// The rules orders are checked by.
     pub profile: Profile,
+    /// What kept a dealer's rules away.
+    pub profile_fault: Option<String>,
     /// Which of its two screens is shown.
     pub screen: Screen,
     /// The order that is being said.
@@ -63,6 +66,21 @@ impl Model {
     #[must_use]
     pub fn new(environment: Environment) -> Self {
         Self { environment, ..Self::default() }
+    }
+
+    /// Takes a dealer's rules, or what was wrong with them: then the built-in ones hold, and
+    /// the page says so. Orders' links lead to the page by the same rules, which `query` names.
+    pub fn rule_by(&mut self, rules: Result<Profile, String>, query: &str) {
+        match rules {
+            Ok(profile) => {
+                if let (Some(unit), false) = (profile.unit, self.phone.begun()) {
+                    self.phone.survey.set_unit(unit);
+                }
+                self.environment.base += &[DEALER_PAGE, "?", query].concat();
+                self.profile = profile;
+            }
+            Err(fault) => self.profile_fault = Some(fault),
+        }
     }
 
     /// Who the page speaks to.

@@ -204,6 +204,7 @@ fn keep(model: &mut Model) -> Vec<Effect> {
         claimed: report.verdict,
         language: model.speaker().language.key().to_owned(),
         date: model.environment.today,
+        profile: model.profile.named(),
         ..Order::default()
     };
     opened(model, Sent::phoned(order))

@@ -2,24 +2,31 @@
 
 use super::{Scene, parts, problems};
 use crate::event::Action;
+use crate::text::Later;
 use crate::update::ANSWER;
 use hangtrue_core::Length;
 use hangtrue_core::length::read;
 use hangtrue_core::order::Order;
-use hangtrue_core::profile::{DOOR, Door, Kind, Question, Words};
-use hangtrue_core::say::Message;
+use hangtrue_core::profile::{DOOR, Door, Kind, Profile, Question, Words};
+use hangtrue_core::say::{Language, Message};
 use maud::{Markup, html};
 
 /// Whose rules these are, or that they could not be read; nothing for the built-in ones.
-pub(super) fn notice(scene: Scene<'_>) -> Markup {
-    let profile = &scene.model.profile;
+pub(crate) fn rules(language: Language, profile: &Profile, fault: Option<&str>) -> Markup {
+    let text = &Later::of(language).dealer;
     html! {
-        @if let Some(fault) = &scene.model.profile_fault {
-            div.summary.stop #rules role="note" { p { (scene.later().dealer.unread) } p.hint { (fault) } }
+        @if let Some(fault) = fault {
+            div.summary.stop #rules role="note" { p { (text.unread) } p.hint { (fault) } }
         } @else if !profile.is_built_in() {
-            p.rules #rules { ((scene.later().dealer.rules)(&profile.name, profile.revision)) }
+            p.rules #rules { ((text.rules)(&profile.name, profile.revision)) }
         }
     }
+}
+
+/// The same on the walk's screens.
+pub(super) fn notice(scene: Scene<'_>) -> Markup {
+    let model = scene.model;
+    rules(scene.language(), &model.profile, model.profile_fault.as_deref())
 }
 
 /// What the dealer says on the first screen, or beside the finished order.
@@ -32,7 +39,7 @@ pub(super) fn other_rules(scene: Scene<'_>, order: &Order) -> Markup {
     let profile = &scene.model.profile;
     let name = |name: &str, revision| (scene.later().dealer.rules)(name, revision);
     let made = order.profile.as_ref().filter(|(made, _)| !made.is_empty());
-    let ours = (!profile.is_built_in()).then(|| (profile.name.clone(), profile.revision));
+    let ours = profile.named();
     let same = made == ours.as_ref();
     let told = |rules: Option<&(String, u32)>| match rules {
         Some((by, revision)) => name(by, *revision),

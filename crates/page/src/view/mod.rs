@@ -1,7 +1,7 @@
 //! `view`: what the model looks like, as markup.
 
 mod check;
-mod dealer;
+pub(crate) mod dealer;
 mod dimension;
 mod drafts;
 mod frame;

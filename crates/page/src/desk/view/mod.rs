@@ -11,7 +11,7 @@ use super::many::Action;
 use super::model::{Model, Screen};
 use crate::text::desk::Desk;
 use crate::text::{Later, Text};
-use crate::view::languages;
+use crate::view::{dealer, languages};
 use hangtrue_core::check::Report;
 use maud::{Markup, html};
 
@@ -56,6 +56,7 @@ pub fn view(model: &Model) -> String {
                 h1 #heading tabindex="-1" { (desk.heading) }
                 (screens(model, desk))
             }
+            (dealer::rules(language, &model.profile, model.profile_fault.as_deref()))
             @match model.screen {
                 Screen::One => (one(model)),
                 Screen::Many => (many::view(model)),

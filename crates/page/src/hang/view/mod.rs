@@ -17,8 +17,8 @@ pub(super) use parts::heard;
 use super::event::Action;
 use super::model::Model;
 use super::step::Step;
-use crate::text::{Later, Text};
-use crate::view::languages;
+use crate::text::Text;
+use crate::view::{dealer, languages};
 use maud::{Markup, html};
 
 /// The whole screen as markup. The same model gives the same markup.
@@ -55,24 +55,12 @@ fn page(model: &Model, body: &Markup) -> Markup {
             }
         }
         main #main class={ "hang hang-" (step.slug()) } {
-            (rules(model))
+            (dealer::rules(model.language(), &model.profile, model.profile_fault.as_deref()))
             (body)
         }
         @if model.has_order() { (steps(model)) }
         footer.foot { (languages(model.language())) }
         p.visually-hidden #spoken role="status" aria-live="polite" { (model.spoken) }
-    }
-}
-
-/// Whose rules these are, or that they could not be read; nothing for the built-in ones.
-fn rules(model: &Model) -> Markup {
-    let (profile, text) = (&model.profile, &Later::of(model.language()).dealer);
-    html! {
-        @if let Some(fault) = &model.profile_fault {
-            div.summary.stop #rules role="note" { p { (text.unread) } p.hint { (fault) } }
-        } @else if !profile.is_built_in() {
-            p.rules #rules { ((text.rules)(&profile.name, profile.revision)) }
-        }
     }
 }
 
