@@ -2,7 +2,8 @@
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may fail")]
 
-use hangtrue_page::core::{Dimension, Unit};
+use hangtrue_page::core::{Dimension, Spot, Unit};
+use hangtrue_page::desk::ask::Ask;
 use hangtrue_page::desk::{Event, Model, boot, main_spot, update, view};
 use hangtrue_page::link::json::profile::parse;
 use hangtrue_page::{Environment, Event as PageEvent};
@@ -42,6 +43,19 @@ fn what_the_dealer_does_not_build_is_said_while_the_caller_is_there() {
     assert!(!view(&built_in).contains(REASON));
     assert!(view(&ruled).contains(REASON));
     assert!(view(&ruled).contains("Prairie Door Works"));
+}
+
+#[test]
+fn the_reading_without_which_no_door_is_made_is_asked_for_behind_the_four() {
+    let mut model = ruled();
+    assert_eq!(model.ask(), Ask::Say(Dimension::Width));
+    for (dimension, text) in Dimension::ALL.into_iter().zip(["92", "101 1/2", "9 1/2", "1 1/4"]) {
+        type_in(&mut model, &main_spot(dimension).key(), text);
+    }
+    assert_eq!(model.ask(), Ask::Required(Spot::LoopSillToBow));
+    assert!(view(&model).contains("loop.sill_to_bow"), "its field is there");
+    type_in(&mut model, "loop.sill_to_bow", "109 3/4");
+    assert_ne!(model.ask(), Ask::Required(Spot::LoopSillToBow));
 }
 
 #[test]

@@ -296,6 +296,7 @@ fn every_question_is_put_in_every_language() {
         let width = Dimension::Width;
         asks.push(Ask::Which { first: width, first_value, second: dimension, second_value });
     }
+    asks.push(Ask::Required(spot));
     for why in [Why::Settles, Why::Again, Why::ChecksOne, Why::ChecksSeveral, Why::Missing] {
         asks.push(Ask::Take { spot, why, checks: vec![Dimension::Width, Dimension::Bow] });
     }
@@ -318,6 +319,7 @@ fn every_question_is_put_in_every_language() {
             | Ask::ReadAgain(_)
             | Ask::Unusual { .. }
             | Ask::Take { .. }
+            | Ask::Required(_)
             | Ask::Nothing => {}
         }
         let say = |language| {

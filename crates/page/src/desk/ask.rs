@@ -84,6 +84,8 @@ pub enum Ask {
         /// The ordered numbers that it checks.
         checks: Vec<Dimension>,
     },
+    /// A reading without which the dealer makes no door.
+    Required(Spot),
     /// Nothing more.
     Nothing,
 }
@@ -119,7 +121,7 @@ pub fn all(survey: &Survey, report: &Report) -> Vec<Ask> {
             }
             "unusual-opening" => value(spot).map(|value| Ask::Unusual { spot, value }),
             "shallow-header" => read(Dimension::Header).map(|header| shallow(survey, header)),
-            "spread" | "repeats" | "closing" => Some(Ask::ReadAgain(finding.spots.clone())),
+            "spread" | "repeats" => Some(Ask::ReadAgain(finding.spots.clone())),
             _ => None,
         });
     }
@@ -128,6 +130,10 @@ pub fn all(survey: &Survey, report: &Report) -> Vec<Ask> {
         if blank {
             put(Some(Ask::Say(dimension)));
         }
+    }
+    // Only once the four are said.
+    for finding in report.findings.iter().filter(|finding| finding.rule == "closing") {
+        put(finding.spots.first().copied().map(Ask::Required));
     }
     // A shallow header that was not measured to the bow is built down, or is prepared.
     if let Some(header) = report.numbers.get(Dimension::Header)

@@ -70,7 +70,7 @@ impl Phone {
     #[must_use]
     pub fn wanted(&self, ask: &Ask) -> Option<Field> {
         match ask {
-            Ask::Take { spot, .. } => {
+            Ask::Take { spot, .. } | Ask::Required(spot) => {
                 Some(Field { spot: *spot, index: self.survey.entries(*spot).len() })
             }
             _ => None,

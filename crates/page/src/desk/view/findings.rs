@@ -37,7 +37,7 @@ fn ask(scene: Scene<'_>) -> Markup {
                     }
                     button type="button" data-act=(Action::Stands.code()) {
                         (match scene.ask {
-                            Ask::Take { .. } => text.cannot,
+                            Ask::Take { .. } | Ask::Required(_) => text.cannot,
                             _ => text.stands,
                         })
                     }

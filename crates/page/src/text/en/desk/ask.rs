@@ -76,6 +76,9 @@ pub(super) fn say(ask: &Ask, speaker: Speaker) -> String {
             value.text(unit)
         ),
         Ask::Take { spot, why, checks } => take(*spot, *why, checks, speaker),
+        Ask::Required(spot) => {
+            format!("Ask for {} as well: without it no door is made.", the(*spot))
+        }
         Ask::Nothing => "Nothing more to ask. Read the numbers back.".to_owned(),
     }
 }

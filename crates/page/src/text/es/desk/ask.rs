@@ -77,6 +77,9 @@ pub(super) fn say(ask: &Ask, speaker: Speaker) -> String {
             text(*value)
         ),
         Ask::Take { spot, why, checks } => take(*spot, *why, checks, speaker),
+        Ask::Required(spot) => {
+            format!("Pida también {}: sin esa medida no se hace la puerta.", the(*spot))
+        }
         Ask::Nothing => "Nada más que preguntar. Lea los números de vuelta.".to_owned(),
     }
 }

@@ -77,6 +77,10 @@ pub(super) fn say(ask: &Ask, speaker: Speaker) -> String {
             text(*value)
         ),
         Ask::Take { spot, why, checks } => take(*spot, *why, checks, speaker),
+        Ask::Required(spot) => format!(
+            "Demandez aussi {}\u{a0}: sans cette mesure, aucune porte n’est faite.",
+            the(*spot)
+        ),
         Ask::Nothing => "Plus rien à demander. Relisez les nombres.".to_owned(),
     }
 }
