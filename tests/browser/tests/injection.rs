@@ -73,7 +73,7 @@ const UNSEEN: [char; 8] =
     ['\u{202e}', '\u{202c}', '\u{2066}', '\u{2069}', '\u{200b}', '\u{200d}', '\u{feff}', '\0'];
 
 /// The others, by three.
-fn plain() -> Vec<[&'static str; 3]> {
+pub(crate) fn plain() -> Vec<[&'static str; 3]> {
     let mut plain = HOSTILE.into_iter().filter(|text| !text.contains(UNSEEN)).fuse();
     let next = || {
         plain
@@ -83,13 +83,14 @@ fn plain() -> Vec<[&'static str; 3]> {
     std::iter::from_fn(next).collect()
 }
 
-/// Every text that is lacking on the screen, what has run, what could, and what is too wide.
+/// Every text that is lacking on the screen, or in the element that is on it, what has run, what could, and what is too wide.
 const LOOK: &str = "
-    const values = [...document.querySelectorAll('input, textarea')].map(one => one.value);
-    const shown = [document.body.textContent, ...values].join('\\n').replace(/\\u2068|\\u2069/g, '');
+    const root = document.querySelector('hangtrue-survey')?.shadowRoot ?? document.body;
+    const values = [...root.querySelectorAll('input, textarea')].map(one => one.value);
+    const shown = [root.textContent, ...values].join('\\n').replace(/\\u2068|\\u2069/g, '');
     const plain = text => text.replace(/\\u2068|\\u2069/g, '');
     const lacking = arguments[0].filter(text => !shown.includes(plain(text)));
-    const app = [...document.querySelectorAll('#app *')];
+    const app = [...root.querySelectorAll('#app *')];
     const armed = app.filter(one =>
         ['script', 'iframe', 'object', 'embed', 'img', 'style', 'base', 'meta', 'link', 'math', 'animate', 'foreignObject', 'template']
             .includes(one.localName)
@@ -102,7 +103,7 @@ const LOOK: &str = "
     return [window.ran ?? null, told(armed), lacking, told(wide)]";
 
 /// Nothing runs, all of `texts` is on the screen, and nothing is as wide as to move the page.
-async fn holds(browser: &Browser, place: &str, texts: &[&str]) -> Result<()> {
+pub(crate) async fn holds(browser: &Browser, place: &str, texts: &[&str]) -> Result<()> {
     let found = browser.run(LOOK, vec![json!(texts)]).await?;
     ensure!(found == json!([null, [], [], []]), "{place}: ran, armed, lacking, wide: {found}");
     Ok(())

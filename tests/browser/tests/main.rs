@@ -28,6 +28,7 @@ mod hang_kept;
 mod harness;
 mod history;
 mod injection;
+mod injection_ruled;
 mod languages;
 mod links;
 mod memory;
@@ -86,6 +87,8 @@ fn main() -> ExitCode {
         scenario!(injection::at_the_desk),
         scenario!(injection::in_a_profile),
         scenario!(injection::in_a_profile_on_every_screen),
+        scenario!(injection_ruled::in_the_element),
+        scenario!(injection_ruled::at_the_desk),
         scenario!(injection::on_real_paper; Print),
         scenario!(injection::where_the_door_is_hung),
         scenario!(links::a_hostile_fragment_stays_text),
