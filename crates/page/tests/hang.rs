@@ -224,6 +224,20 @@ fn the_inspection_is_noted_with_its_findings() {
 }
 
 #[test]
+fn what_nobody_can_have_found_is_told_at_its_field_and_not_noted() {
+    let mut model = opened(Unit::Inch);
+    go(&mut model, Step::Inspection);
+    assert!(!view(&model).contains("aria-invalid"));
+    for impossible in ["-3/8", "1000001 km", "40000000 in"] {
+        put(&mut model, "check.side-shift", impossible);
+        let noted = model.record.inspection.get(Check::Shift);
+        assert_eq!(view(&model).contains("aria-invalid"), noted.is_none(), "{impossible}");
+    }
+    put(&mut model, "check.side-shift", "-3/8");
+    assert!(view(&model).contains("aria-invalid"));
+}
+
+#[test]
 fn a_service_is_added_and_makes_a_new_link() {
     let mut model = opened(Unit::Inch);
     put(&mut model, "hung", "2026-06-01");

@@ -5,7 +5,7 @@ use crate::hang::fields::{BUILT, PASTE, PASTE_MOST};
 use crate::hang::model::{Model, read_day};
 use crate::hang::work;
 use hangtrue_core::Length;
-use hangtrue_core::hang::inspection::{Check, Measure};
+use hangtrue_core::hang::inspection::{Check, Found, Measure};
 use hangtrue_core::hang::record::Place;
 use hangtrue_core::length::{ReadError, read};
 use hangtrue_core::say::Speaker;
@@ -41,6 +41,8 @@ pub(super) fn quiet(action: &Action, text: &str) -> Markup {
 enum Takes {
     /// A length; in place of one, what is assumed.
     Length,
+    /// A length that somebody has found at the door.
+    Found,
     /// A weight.
     Weight,
     /// A plain number, or turns.
@@ -68,7 +70,7 @@ impl Takes {
                 let point = name.strip_prefix("check.");
                 match Check::ALL.into_iter().find(|check| point == Some(check.key())) {
                     Some(check) => match check.measure() {
-                        Measure::Length => Self::Length,
+                        Measure::Length => Self::Found,
                         Measure::Weight => Self::Weight,
                         Measure::Count => Self::Count,
                         Measure::Eye => Self::Text,
@@ -105,7 +107,7 @@ fn line(model: &Model, name: &str, label: &str, hint: &str, value: &str) -> Mark
     let understood = understood(model, takes, value);
     let bad = understood.is_err();
     let unit = match takes {
-        Takes::Length => model.language().unit(model.unit()),
+        Takes::Length | Takes::Found => model.language().unit(model.unit()),
         Takes::Weight => model.scale().key(),
         Takes::Number | Takes::Count | Takes::Day | Takes::Text => "",
     };
@@ -138,6 +140,10 @@ fn understood(model: &Model, takes: Takes, text: &str) -> Result<String, String>
         Takes::Length => match read(text, model.unit()) {
             Ok(length) => Ok(both(length, model.speaker())),
             Err(error) => Err(why(&error, length)),
+        },
+        Takes::Found => match read(text, model.unit()) {
+            Ok(found) if !Found::Length(found).is_possible() => Err(length),
+            _ => understood(model, Takes::Length, text),
         },
         Takes::Weight => {
             let read = hangtrue_core::hang::Weight::read(text, model.scale());
