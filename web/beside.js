@@ -4,4 +4,6 @@ import init, { startPage } from "./hangtrue_web.js";
 const profile = new URLSearchParams(location.search).get("profile");
 const rules = profile === null ? [] : rulesOf(profile);
 await begun(init());
-startPage(...(await rules));
+const read = await rules;
+startPage(...read);
+if (read[0]) kept([profile]);

@@ -13,3 +13,17 @@ const rulesOf = async (profile) => {
     return [undefined, error.message];
   }
 };
+
+// On the first visit some of what a page by a dealer's rules needs has come before the worker
+// answered for it: what the worker has not seen go by is asked for once more, for it to keep beside
+// the build.
+const kept = (files) => {
+  const keep = async () => {
+    for (const file of files) {
+      if (!(await caches.match(file))) await fetch(file, { credentials: "omit" });
+    }
+  };
+  const keepOrNot = () => keep().catch(() => undefined);
+  if (navigator.serviceWorker?.controller) keepOrNot();
+  else navigator.serviceWorker?.addEventListener("controllerchange", keepOrNot, { once: true });
+};

@@ -1,6 +1,7 @@
 //! At the desk: what was sent beside what is said, each by a way that a counter has.
 
 use crate::desk::open;
+use crate::offline::{has_its_rules_kept, with_its_rules_is_kept};
 use crate::orders::{to_be_built, typical};
 use anyhow::{Context as _, Result, ensure};
 use hangtrue_browser::{Browser, Screen};
@@ -110,9 +111,11 @@ pub(crate) async fn by_a_dealers_rules(browser: &mut Browser) -> Result<()> {
     let payload = link.strip_prefix(&page).with_context(|| format!("{link} begins with {page}"))?;
     let order = hangtrue_link::decode(payload).map_err(|error| anyhow::anyhow!("{error:?}"))?;
     ensure!(order.profile == Some(("Prairie Door Works".to_owned(), 4)), "{:?}", order.profile);
+    has_its_rules_kept(browser).await?;
     browser.goto(link.strip_prefix(&browser.server.origin()).context("of this origin")?).await?;
     browser.find("main.step-opened").await?;
     browser.until(&told("#main", reason)).await?;
+    with_its_rules_is_kept(browser).await?;
     // Rules of another origin are not asked for, and the built-in ones hold.
     browser.goto("/desk.html?profile=https://elsewhere.example/p.json").await?;
     browser.until(&told("#app[data-ready] #rules", "origin")).await?;

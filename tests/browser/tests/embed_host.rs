@@ -278,6 +278,7 @@ pub(crate) async fn the_hanging_page_goes_by_a_profile(browser: &mut Browser) ->
             browser.shoot(&format!("hang-profile-{step}-{size}")).await?;
         }
     }
+    crate::offline::has_its_rules_kept(browser).await?;
     // The draft goes on under the same rules; those of another origin are not asked for.
     browser.reload().await?;
     browser.find("main.hang-care").await?;

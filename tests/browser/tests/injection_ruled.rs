@@ -11,6 +11,7 @@ use serde_json::{Value, json};
 use crate::desk_sent::say;
 use crate::embed::{at, demo, page, press};
 use crate::injection::{holds, plain};
+use crate::offline::has_its_rules_kept;
 use crate::orders::typical;
 
 const HOST: &str = "hangtrue-survey";
@@ -65,6 +66,7 @@ pub(crate) async fn at_the_desk(browser: &mut Browser) -> Result<()> {
         browser.tap("[data-act=keep]").await?;
         browser.find("#sent-0").await?;
         holds(browser, "kept by a profile", &texts[..2]).await?;
+        has_its_rules_kept(browser).await?;
     }
     Ok(())
 }

@@ -21,10 +21,18 @@ pub(crate) async fn is_kept(browser: &Browser) -> Result<()> {
 /// the two files of the module that reads them. Whoever leaves before may cut that short, which
 /// Firefox says on the console.
 pub(crate) async fn with_its_rules_is_kept(browser: &Browser) -> Result<()> {
+    kept_beside(browser, 5).await
+}
+
+/// The same of a page beside the walk, which is in the build as it is: the rules alone.
+pub(crate) async fn has_its_rules_kept(browser: &Browser) -> Result<()> {
+    kept_beside(browser, 1).await
+}
+
+async fn kept_beside(browser: &Browser, files: u8) -> Result<()> {
     is_kept(browser).await?;
-    browser
-        .until("caches.open('hangtrue-others').then(c => c.keys()).then(all => all.length === 5)")
-        .await?;
+    let kept = "caches.open('hangtrue-others').then(c => c.keys()).then(all => all.length";
+    browser.until(&format!("{kept} === {files})")).await?;
     Ok(())
 }
 
@@ -149,6 +157,17 @@ pub(crate) async fn a_dealers_rules_hold_without_a_network(browser: &mut Browser
     // They are not only named: this dealer asks what the built-in rules do not.
     browser.run("location.hash = '#/frame'", Vec::new()).await?;
     browser.find("main.step-frame .doors").await?;
+    // The pages beside the walk come with the build, and read the same file.
+    for page in ["hang", "desk"] {
+        browser.serve(crate::embed::demo()?).await?;
+        let page = format!("/{page}.html?profile=/demo/profiles/prairie.json");
+        browser.open(Screen::PHONE, &page).await?;
+        browser.until(rules).await?;
+        has_its_rules_kept(browser).await?;
+        browser.server.stop();
+        reload(browser).await?;
+        browser.until(rules).await?;
+    }
     Ok(())
 }
 
