@@ -53,7 +53,7 @@ const answer = async (request) => {
 addEventListener("install", (event) => event.waitUntil(fill()));
 addEventListener("activate", (event) => event.waitUntil(clear()));
 addEventListener("message", (event) => {
-  // Only on a person's tap: see main.js.
+  // Only on a person's tap: see offline.js.
   if (event.data === "take over") skipWaiting();
   if (event.data === "claim") event.waitUntil(clients.claim());
 });
