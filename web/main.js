@@ -31,5 +31,10 @@ if (search === "?installed") {
 }
 // Whoever goes by a dealer's rules needs the module that reads them.
 const byRules = new URLSearchParams(search).has("profile");
-if (byRules) location.replace("dealer.html" + search + location.hash);
-else bring(await begun(init()));
+if (byRules) {
+  location.replace("dealer.html" + search + location.hash);
+  // Nothing more is done here: WebKit may never give a page to a worker that the page before it was
+  // registering while it was left.
+  await new Promise(() => undefined);
+}
+bring(await begun(init()));
