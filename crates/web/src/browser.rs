@@ -106,6 +106,12 @@ impl Browser {
         self.location().href().unwrap_or_default()
     }
 
+    /// The address with its query, which may name a dealer's rules; no fragment.
+    #[cfg(any(feature = "desk", feature = "hang", feature = "embed"))]
+    pub(crate) fn address(&self) -> String {
+        self.href().split('#').next().unwrap_or_default().to_owned()
+    }
+
     /// The page's own address: no query, no fragment.
     pub(crate) fn base(&self) -> String {
         let location = self.location();

@@ -22,8 +22,7 @@ pub fn start_page(json: Option<String>, fault: Option<String>) {
     crate::app::start_with::<Desk>(|browser| {
         let (mut model, effects) = Desk::boot(browser);
         if let Some(rules) = crate::rules::read(model.environment.language, json, fault) {
-            let address = browser.href();
-            let address = address.split('#').next().unwrap_or_default();
+            let address = browser.address();
             model.rule_by(rules, address.split_once('?').map_or("", |(_, query)| query));
         }
         (model, effects)

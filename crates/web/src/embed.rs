@@ -138,9 +138,7 @@ pub fn start_page(json: Option<String>, fault: Option<String>) {
         if let Some(rules) = rules::read(model.environment.language, json, Some(fault)) {
             model.rule_by(rules);
         }
-        let address = browser.href();
-        let address = address.split('#').next().unwrap_or_default();
-        address.clone_into(&mut model.environment.base);
+        model.environment.base = browser.address();
         if let Some(root) = browser.root() {
             style::colour(&root, &model.profile);
         }

@@ -35,9 +35,7 @@ pub fn start_page(json: Option<String>, fault: Option<String>) {
         let (mut model, effects) = Hang::boot(browser);
         if let Some(rules) = crate::rules::read(model.environment.language, json, fault) {
             model.rule_by(rules);
-            let address = browser.href();
-            let address = address.split('#').next().unwrap_or_default();
-            address.clone_into(&mut model.environment.base);
+            model.environment.base = browser.address();
         }
         (model, effects)
     });

@@ -30,7 +30,7 @@ pub(crate) async fn paste(browser: &Browser, text: &str) -> Result<()> {
 }
 
 fn link(order: &Order) -> Result<String> {
-    let payload = hangtrue_link::encode(order).ok().context("the order goes into a link")?;
+    let payload = crate::orders::payload(order)?;
     Ok(format!("https://dealer.example/door/#{payload}"))
 }
 

@@ -313,7 +313,7 @@ pub(crate) async fn a_profile_that_cannot_be_used_says_where(browser: &mut Brows
 
 pub(crate) async fn order_unit_and_theme_are_taken(browser: &mut Browser) -> Result<()> {
     let order = crate::orders::typical();
-    let payload = hangtrue_link::encode(&order).map_err(|error| anyhow::anyhow!("{error:?}"))?;
+    let payload = crate::orders::payload(&order)?;
     let body = format!(
         "<hangtrue-survey id=a unit=mm theme=dark></hangtrue-survey>\
          <hangtrue-survey id=b order='{payload}' theme=light></hangtrue-survey>"

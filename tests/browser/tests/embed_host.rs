@@ -232,7 +232,7 @@ pub(crate) async fn the_page_itself_goes_by_a_profile(browser: &mut Browser) -> 
     browser.find("main.step-frame .doors").await?;
     // A link opened here is judged by the same rules, and links made here say so.
     let order = crate::orders::typical();
-    let payload = hangtrue_link::encode(&order).map_err(|error| anyhow::anyhow!("{error:?}"))?;
+    let payload = crate::orders::payload(&order)?;
     browser.goto(&format!("{address}#{payload}")).await?;
     browser.find("main.step-opened").await?;
     ensure!(browser.value(query).await? == true);
@@ -254,7 +254,7 @@ pub(crate) async fn the_hanging_page_goes_by_a_profile(browser: &mut Browser) ->
         let (question, answer) = (question.to_owned(), answer.to_owned());
         order.answers.push(hangtrue_core::order::Answer { question, answer });
     }
-    let payload = hangtrue_link::encode(&order).map_err(|error| anyhow::anyhow!("{error:?}"))?;
+    let payload = crate::orders::payload(&order)?;
     let address = "/hang.html?profile=/demo/profiles/prairie.json";
     browser.open(Screen::PHONE, &format!("{address}#{payload}")).await?;
     browser.find("#app[data-ready]").await?;

@@ -12,7 +12,7 @@ use serde_json::json;
 
 /// Opens a screen of the page with the typical order in it.
 pub(crate) async fn open(browser: &Browser, step: &str) -> Result<()> {
-    let payload = hangtrue_link::encode(&typical()).ok().context("the order goes into a link")?;
+    let payload = crate::orders::payload(&typical())?;
     browser.goto(&format!("/hang.html?{step}#{payload}")).await?;
     browser.find("#app[data-ready] main.hang-order").await?;
     show(browser, step).await

@@ -16,7 +16,7 @@ use crate::desk_many::drop_file;
 use crate::desk_sent::paste;
 use crate::embed::demo;
 use crate::offline::with_its_rules_is_kept;
-use crate::orders::{open, typical};
+use crate::orders::{open, payload, typical};
 use crate::paper::printed;
 use crate::walk::{at, leave_out_the_rest};
 
@@ -83,7 +83,8 @@ pub(crate) fn plain() -> Vec<[&'static str; 3]> {
     std::iter::from_fn(next).collect()
 }
 
-/// Every text that is lacking on the screen, or in the element that is on it, what has run, what could, and what is too wide.
+/// Every text that is lacking on the screen, or in the element that is on it, what has run, what
+/// could, and what is too wide.
 const LOOK: &str = "
     const root = document.querySelector('hangtrue-survey')?.shadowRoot ?? document.body;
     const values = [...root.querySelectorAll('input, textarea')].map(one => one.value);
@@ -249,8 +250,6 @@ pub(crate) async fn in_a_profile(browser: &mut Browser) -> Result<()> {
 /// The dealer's texts where they come later: at a finding, on paper, over the walk to its end.
 pub(crate) async fn in_a_profile_on_every_screen(browser: &mut Browser) -> Result<()> {
     let prairie = std::fs::read_to_string(root().join("demo/profiles/prairie.json"))?;
-    let payload =
-        |order: &Order| hangtrue_link::encode(order).map_err(|e| anyhow::anyhow!("{e:?}"));
     for (turn, texts) in plain().into_iter().enumerate() {
         let mut order = Order { profile: Some((texts[0].to_owned(), 4)), ..typical() };
         let sound = payload(&order)?;
@@ -323,7 +322,7 @@ pub(crate) async fn where_the_door_is_hung(browser: &mut Browser) -> Result<()> 
     browser.open(Screen::PHONE, "/hang.html").await?;
     browser.find("#app[data-ready]").await?;
     for (turn, texts) in HOSTILE.chunks(10).enumerate() {
-        let payload = hangtrue_link::encode(&order(texts)).map_err(|e| anyhow::anyhow!("{e:?}"))?;
+        let payload = payload(&order(texts))?;
         browser.goto(&format!("/hang.html?{turn}#{payload}")).await?;
         browser.find("#app[data-ready] main.hang-order").await?;
         holds(browser, "hung", &texts[..1]).await?;

@@ -12,7 +12,7 @@ use crate::desk_sent::say;
 use crate::embed::{at, demo, page, press};
 use crate::injection::{holds, plain};
 use crate::offline::has_its_rules_kept;
-use crate::orders::typical;
+use crate::orders::{payload, typical};
 
 const HOST: &str = "hangtrue-survey";
 
@@ -35,7 +35,7 @@ pub(crate) async fn in_the_element(browser: &mut Browser) -> Result<()> {
     order.survey.add(Spot::WidthHigh, "97 1/4");
     for texts in plain() {
         let order = Order { profile: Some((texts[0].to_owned(), 4)), ..order.clone() };
-        let payload = hangtrue_link::encode(&order).map_err(|e| anyhow::anyhow!("{e:?}"))?;
+        let payload = payload(&order)?;
         let body = format!("<{HOST} profile=/hostile.json");
         browser.serve(rules(page(&format!("{body}></{HOST}>"))?, texts)?).await?;
         browser.open(Screen::PHONE, "/host/").await?;

@@ -49,7 +49,7 @@ pub(crate) async fn a_change_in_the_middle_keeps_text_caret_and_draft(
 pub(crate) async fn an_order_is_read_in_its_readers_language(browser: &mut Browser) -> Result<()> {
     let mut order = crate::orders::typical();
     order.language = "es".to_owned();
-    let payload = hangtrue_link::encode(&order).map_err(|e| anyhow::anyhow!("{e:?}"))?;
+    let payload = crate::orders::payload(&order)?;
     browser.open(Screen::PHONE, "/").await?;
     for (language, width) in [
         ("en", "post-to-post width"),

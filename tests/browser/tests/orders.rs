@@ -79,9 +79,14 @@ pub(crate) fn crowded(texts: usize) -> Order {
     claimed(order)
 }
 
+/// The order as its link has it.
+pub(crate) fn payload(order: &Order) -> Result<String> {
+    hangtrue_link::encode(order).map_err(|error| anyhow::anyhow!("no link: {error:?}"))
+}
+
 /// Opens the order at the dealer's, and returns its link.
 pub(crate) async fn open(browser: &Browser, order: &Order) -> Result<String> {
-    let payload = hangtrue_link::encode(order).ok().context("the order goes into a link")?;
+    let payload = payload(order)?;
     // From another page: a change of the fragment alone would load nothing.
     browser.goto(&format!("/?{}#{payload}", payload.len())).await?;
     browser.find("main.step-opened").await?;

@@ -222,7 +222,7 @@ pub(crate) async fn a_notice_is_not_printed(browser: &mut Browser) -> Result<()>
     browser.tap("[id='width.low']").await?;
     browser.type_keys("9").await?;
     browser.find(".notice [data-act=noted]").await?;
-    let payload = hangtrue_link::encode(&typical()).ok().context("the order goes into a link")?;
+    let payload = crate::orders::payload(&typical())?;
     browser.run(&format!("location.hash = '{payload}'"), Vec::new()).await?;
     browser.find("main.step-opened").await?;
     ensure!(!browser.value("document.querySelector('.notice')").await?.is_null(), "no notice");

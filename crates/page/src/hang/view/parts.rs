@@ -137,13 +137,12 @@ fn understood(model: &Model, takes: Takes, text: &str) -> Result<String, String>
         return Ok(String::new());
     }
     match takes {
-        Takes::Length => match read(text, model.unit()) {
+        Takes::Length | Takes::Found => match read(text, model.unit()) {
+            Ok(found) if takes == Takes::Found && !Found::Length(found).is_possible() => {
+                Err(length)
+            }
             Ok(length) => Ok(both(length, model.speaker())),
             Err(error) => Err(why(&error, length)),
-        },
-        Takes::Found => match read(text, model.unit()) {
-            Ok(found) if !Found::Length(found).is_possible() => Err(length),
-            _ => understood(model, Takes::Length, text),
         },
         Takes::Weight => {
             let read = hangtrue_core::hang::Weight::read(text, model.scale());
