@@ -99,9 +99,14 @@ fn bound(wasm: Vec<u8>, name: &str, names: bool) -> Result<Output> {
         .generate_output()
 }
 
-fn add_target() -> Result<()> {
+/// Where the compiler keeps what belongs to it.
+fn rustlib() -> Result<PathBuf> {
     let sysroot = sh::output(&mut sh::command("rustc", &["--print", "sysroot"]))?;
-    if Path::new(sysroot.trim()).join("lib/rustlib").join(TARGET).is_dir() {
+    Ok(Path::new(sysroot.trim()).join("lib/rustlib"))
+}
+
+fn add_target() -> Result<()> {
+    if rustlib()?.join(TARGET).is_dir() {
         return Ok(());
     }
     say!("adding the target {TARGET}");
@@ -145,12 +150,19 @@ fn compile(package: &str, feature: Option<&str>, flags: &[&str]) -> Result<PathB
 /// Compiler flags that keep this machine's folders out of the module, so that two builds in two
 /// places give the same bytes.
 fn remapped_paths() -> Result<OsString> {
-    let mut folders = vec![(sh::root(), "hangtrue")];
+    let mut folders = vec![(sh::root(), "hangtrue".to_owned())];
+    // Where the standard library's source is at hand, as for an editor, the compiler names it there
+    // and not as it does elsewhere.
+    let version = sh::output(&mut sh::command("rustc", &["-vV"]))?;
+    let commit = version.lines().find_map(|line| line.strip_prefix("commit-hash: "));
+    if let Some(commit) = commit {
+        folders.push((rustlib()?.join("src/rust"), format!("/rustc/{commit}")));
+    }
     for source in ["registry/src", "git/checkouts"] {
         // One folder a registry, named after its address: each is a prefix of its own.
         let folder = cargo_home()?.join(source);
         for entry in fs::read_dir(&folder).into_iter().flatten() {
-            folders.push((entry?.path(), "crates"));
+            folders.push((entry?.path(), "crates".to_owned()));
         }
     }
     let flags: Vec<OsString> = folders
