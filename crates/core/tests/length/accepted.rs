@@ -321,3 +321,20 @@ fn the_unit_written_is_kept() {
     assert_eq!(reading("244.3150 cm").canonical(), "2443.15 mm");
     assert_eq!(reading("2.443 m").unit, Unit::Millimetre);
 }
+
+/// A fraction in one character is what its three characters are, and where that is on no tape as
+/// wrong in the same way.
+#[test]
+fn a_fraction_in_one_character() {
+    let fractions = "¼½¾⅛⅜⅝⅞⅓⅔⅕⅖⅗⅘⅙⅚⅐⅑⅒".chars();
+    let spelled = "1/4 1/2 3/4 1/8 3/8 5/8 7/8 1/3 2/3 1/5 2/5 3/5 4/5 1/6 5/6 1/7 1/9 1/10";
+    assert_eq!(fractions.clone().count(), spelled.split(' ').count());
+    for (one, three) in fractions.zip(spelled.split(' ')) {
+        let long = format!("96 {three}");
+        let wanted = read(&long, Unit::Inch).map_err(|error| (error.kind, error.suggestions));
+        for short in [format!("96{one}"), format!("96 {one}")] {
+            let got = read(&short, Unit::Inch).map_err(|error| (error.kind, error.suggestions));
+            assert_eq!(got, wanted, "{short} and {long}");
+        }
+    }
+}

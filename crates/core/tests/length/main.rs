@@ -2,6 +2,7 @@
 
 mod accepted;
 mod arbitrary;
+mod arithmetic;
 mod languages;
 mod refused;
 mod round_trip;
