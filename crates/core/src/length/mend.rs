@@ -14,19 +14,18 @@ pub(super) fn with_meanings(
     language: Language,
 ) -> Refusal {
     use ReadErrorKind as Kind;
-    let kind = refusal.kind;
-    if refusal.has_meanings() || matches!(kind, Kind::TooLong | Kind::Empty) {
+    if refusal.has_meanings() {
         return refusal;
     }
-    let Ok(folded) = fold(text, Unseen::Drop) else { return refusal };
-    let mends: &[fn(&str) -> Option<String>] = match kind {
+    let mends: &[fn(&str) -> Option<String>] = match refusal.kind {
         Kind::ControlCharacter | Kind::DirectionMark | Kind::HiddenCharacter => &[as_it_is],
         Kind::Negative => &[without_minus],
         Kind::PlusSign => &[|text| Some(text.replace('+', " "))],
         Kind::Approximate => &[without_hedges],
         Kind::Unknown | Kind::LostDigits => &[slashes_turned, letters_to_digits, misheard, one_of],
-        _ => &[],
+        _ => return refusal,
     };
+    let Ok(folded) = fold(text, Unseen::Drop) else { return refusal };
     mends.iter().filter_map(|mend| mend(&folded)).fold(
         refusal,
         |refusal, mended| match read_folded(&mended, unit, language) {
@@ -104,12 +103,6 @@ fn one_of(text: &str) -> Option<String> {
 }
 
 fn words_replaced(text: &str, by: impl Fn(&str) -> Option<&'static str>) -> String {
-    let mut mended = String::with_capacity(text.len());
-    for (n, word) in text.split(' ').enumerate() {
-        if n > 0 {
-            mended.push(' ');
-        }
-        mended.push_str(by(word).unwrap_or(word));
-    }
-    mended
+    let words: Vec<&str> = text.split(' ').map(|word| by(word).unwrap_or(word)).collect();
+    words.join(" ")
 }

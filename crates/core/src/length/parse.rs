@@ -175,7 +175,6 @@ fn inches_behind(
     {
         return Err(fraction_of_foot(feet, over, under));
     }
-    let whole = inches.fraction.is_none();
     let inches =
         fraction_behind(inches, behind, place).map_err(|refusal| refusal.after_feet(feet))?;
     let length = feet.nm().checked_add(inches.nm()).ok_or(ReadErrorKind::OutOfRange)?;
@@ -185,7 +184,7 @@ fn inches_behind(
     let refusal =
         Refusal::from(ReadErrorKind::InchesPastFoot).or(Length::from_nm(length), Form::FeetInches);
     Err(match run {
-        [.., Token::Digits(raw)] if whole => or_slash(refusal, feet, raw, Form::FeetInches),
+        [.., Token::Digits(raw)] => or_slash(refusal, feet, raw, Form::FeetInches),
         _ => refusal,
     })
 }
@@ -195,7 +194,7 @@ fn inches_behind(
 fn plus_behind(refusal: Refusal, rest: &[Token<'_>], place: Place<'_>) -> Refusal {
     let place = Place { follows: true, ..place };
     match amount(rest, place) {
-        Ok(more @ Amount { number: None, .. }) if refusal.has_meanings() => {
+        Ok(more @ Amount { number: None, .. }) => {
             more.length(place.measure, place.said).map_or(refusal, |more| refusal.plus(more))
         }
         _ => refusal,

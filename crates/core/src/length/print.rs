@@ -192,9 +192,11 @@ fn decimal(nm: u64, measure: Measure) -> Option<String> {
     let mut rest = nm.checked_rem(one)?;
     let mut text = whole.to_string();
     let mut places = 0_usize;
-    let most = if measure == Measure::Inch { 6 } else { 9 };
-    while rest > 0 && places < most {
-        if places == 0 {
+    for place in 0..if measure == Measure::Inch { 6 } else { 9 } {
+        if rest == 0 {
+            break;
+        }
+        if place == 0 {
             text.push('.');
         }
         rest = rest.saturating_mul(10);

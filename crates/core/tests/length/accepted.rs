@@ -237,6 +237,8 @@ fn words() {
                 ("a thirty-second of an inch", IN / 32),
                 ("three thirty seconds of an inch", 3 * IN / 32),
                 ("seven sixty-fourths of an inch", 7 * IN / 64),
+                // 2 and 23/64: 220 is a number only as some say it.
+                ("two twenty three sixty fourths inches", 2 * IN + 23 * IN / 64),
                 ("twenty-one thirty-seconds of an inch", 21 * IN / 32),
                 ("nine and twenty one thirty seconds inches", 9 * IN + 21 * IN / 32),
                 ("eight foot and a quarter inch", 8 * FT + Q),

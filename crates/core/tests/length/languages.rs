@@ -30,6 +30,20 @@ fn feet(feet: i64, inches: i64, sixty_fourths: i64) -> Length {
     self::inches(feet * 12 + inches, sixty_fourths)
 }
 
+/// An accent too much, or on another letter, is no other word.
+#[test]
+fn accents_do_not_count() {
+    check(&[
+        ("96 pulgÁdàs", inches(96, 0)),
+        ("çinq pouces", inches(5, 0)),
+        ("ÇINQ pouces", inches(5, 0)),
+        ("oñce pulgadas", inches(11, 0)),
+        ("OÑCE pulgadas", inches(11, 0)),
+        ("ünÅ pulgada", inches(1, 0)),
+        ("ÙNA pulgada", inches(1, 0)),
+    ]);
+}
+
 #[test]
 fn spanish() {
     check(&[

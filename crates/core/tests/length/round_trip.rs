@@ -95,3 +95,25 @@ fn written_out() {
     // The last nanometres of an `i64` are on no mark: exact, in millimetres.
     assert_eq!(Length::from_nm(i64::MIN).text(Unit::Inch), "-9223372036854.775808 mm");
 }
+
+/// What is read back only in its own field is what names no unit.
+#[test]
+fn bare_is_without_a_unit() {
+    let x = Length::from_sixty_fourths(96 * 64 + 8);
+    for style in Style::ALL {
+        let text = x.print(style);
+        let named = text.contains(|c: char| c.is_ascii_alphabetic() || matches!(c, '\'' | '"'));
+        assert_eq!(style.is_bare(), !named, "{text}");
+    }
+    // Eighths of an inch are no thousands: no nought behind them, as behind other three decimals.
+    assert_eq!(x.print(Style::InchDecimal), "96.125");
+}
+
+#[test]
+fn units_have_names_in_files() {
+    for (unit, key) in [(Unit::Inch, "in"), (Unit::Millimetre, "mm")] {
+        assert_eq!(unit.key(), key);
+        assert_eq!(Unit::from_key(key), Some(unit));
+    }
+    assert_eq!(Unit::from_key("ft"), None);
+}

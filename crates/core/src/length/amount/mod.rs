@@ -39,7 +39,6 @@ pub(super) fn amount(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refu
         return slashed::slashed(run, place);
     }
     match run {
-        [] => Err(ReadErrorKind::Unknown.into()),
         [.., Token::Word(Word::Part(..) | Word::Ordinal(..) | Word::Avos(_))] => {
             named::named(&spoken::words(run)?, place)
         }
@@ -66,7 +65,7 @@ impl Amount {
         let sum = base + Length::from_nm(nm);
         if over >= under {
             let refusal = Refusal::from(ReadErrorKind::TopHeavy);
-            let sensible = left == 0 && on_inch_tape(under) && sum.nm() < i64::MAX;
+            let sensible = left == 0 && on_inch_tape(under);
             return Err(refusal.or_maybe(sensible.then_some(sum), measure.form()));
         }
         let on_tape = match unit {

@@ -33,7 +33,7 @@ pub(super) fn named(words: &[Word], place: Place<'_>) -> Result<Amount, Refusal>
             [] => None,
             _ => match spoken::number(left, place) {
                 Ok(number) => Some(number),
-                Err(refusal) if joined && refusal.has_meanings() && over < under => {
+                Err(refusal) if refusal.has_meanings() && over < under => {
                     refused = Some(refusal.plus(sixty_fourths(over, under)));
                     continue;
                 }
