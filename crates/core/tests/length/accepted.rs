@@ -223,6 +223,12 @@ fn words() {
                 ("one hundred one and one half inches", 101 * IN + 2 * Q),
                 ("one oh one and a half inches", 101 * IN + 2 * Q),
                 ("half an inch", 2 * Q),
+                ("point five inches", 2 * Q),
+                // As many digits as are taken one by one.
+                (
+                    "one two three four five six seven eight nine one two three mm",
+                    123_456_789_123 * MM,
+                ),
                 ("a half inch", 2 * Q),
                 ("half inch", 2 * Q),
                 ("quarter of an inch", Q),

@@ -69,6 +69,7 @@ fn spanish() {
         ("treinta y un treintaidosavos de pulgada", inches(0, 62)),
         ("siete sesentaicuatroavos de pulgada", inches(0, 7)),
         ("siete sesenta y cuatro avos de pulgada", inches(0, 7)),
+        ("siete sesenta y cuatroavos de pulgada", inches(0, 7)),
         ("96 pulg. y 3/16", inches(96, 12)),
         ("96 3/16 avos pulg", inches(96, 12)),
         ("96 y un cuarto pulgadas", inches(96, 16)),

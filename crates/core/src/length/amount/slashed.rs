@@ -42,7 +42,6 @@ pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Ref
     }
     if let [Token::Digits(whole)] = head
         && fraction.0 >= fraction.1
-        && over.len() > 1
         && place.measure == Measure::Inch
     {
         // `9 61/4`: the space slipped.
