@@ -213,8 +213,14 @@ mod tests {
 
     #[test]
     fn the_longest_payload_opens_and_one_symbol_more_is_refused() {
-        assert_eq!(seal(1, &[7; MOST - OVERHEAD]).map(|s| s.len()), Some(MOST));
+        let mut longest = seal(1, &[7; MOST - OVERHEAD]).unwrap();
+        assert_eq!(longest.len(), MOST);
+        assert!(open(&longest).is_ok());
         assert_eq!(seal(1, &[7; MOST - OVERHEAD + 1]), None);
+        for _ in 0..2 {
+            longest.push(0);
+            assert_eq!(open(&longest), Err(LinkError::TooLong { most: MOST }));
+        }
         let endless = "1".repeat(MOST + 1);
         assert_eq!(symbols(&endless), Err(LinkError::TooLong { most: MOST }));
     }

@@ -93,7 +93,7 @@ impl Candidate<'_> {
                 return Some(alphabet::letters(&symbols));
             }
             pieces = pieces.saturating_add(usize::from(ends));
-            if pieces > PIECES || symbols.len() > MOST {
+            if pieces > PIECES || symbols.len() == MOST {
                 return None;
             }
         }
@@ -120,5 +120,69 @@ impl Candidate<'_> {
             return LinkError::NotFound;
         }
         crate::decode(piece).err().unwrap_or(LinkError::NotFound)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::envelope::seal;
+
+    /// A payload of so many letters.
+    fn payload(letters: usize) -> String {
+        let contents: Vec<u8> = (0..letters - OVERHEAD).map(|at| (at * 7 % 32) as u8).collect();
+        alphabet::letters(&seal(1, &contents).unwrap())
+    }
+
+    #[test]
+    fn a_payload_begins_where_a_word_does() {
+        let payload = payload(40);
+        for before in ["", " ", "#", "%23", "%20", "%2523", "x=", "\u{201c}"] {
+            assert_eq!(find(&[before, &payload].concat()).as_ref(), Ok(&payload), "{before}");
+        }
+        for before in ["x", "42", "\u{e9}", "%", "%2", "1%2"] {
+            assert!(find(&[before, &payload].concat()).is_err(), "{before}");
+        }
+    }
+
+    #[test]
+    fn a_word_is_no_damaged_link() {
+        for text in ["documentation", "#sold", "step%20b1", "A1B2C3D", "meet at 10:30"] {
+            assert_eq!(find(text), Err(LinkError::NotFound), "{text}");
+        }
+        for text in ["A1B2C3D4", "#A1", "%23A1"] {
+            assert_ne!(find(text), Err(LinkError::NotFound), "{text}");
+        }
+    }
+
+    /// Of two that are as likely the first is told of.
+    #[test]
+    fn the_first_of_equals_is_told() {
+        let payload = payload(40);
+        let changed = payload.replacen(|letter| letter == payload.as_bytes()[9] as char, "9", 1);
+        let of_no_alphabet = [&payload[..39], "U"].concat();
+        assert_ne!(changed, payload);
+        let both = [changed.as_str(), &of_no_alphabet].join(" and ");
+        assert_eq!(find(&both), Err(LinkError::Changed));
+        let both = [of_no_alphabet.as_str(), &changed].join(" and ");
+        assert!(matches!(find(&both), Err(LinkError::Letter { letter: 'U', .. })));
+    }
+
+    #[test]
+    fn it_ends_somewhere() {
+        let padded = |length: usize| format!("{:>length$}", payload(40));
+        assert!(find(&padded(SEARCHED)).is_ok());
+        assert_eq!(find(&padded(SEARCHED + 1)), Err(LinkError::TooLong { most: SEARCHED }));
+
+        let longest = payload(MOST);
+        assert_eq!(find(&longest).as_ref(), Ok(&longest));
+
+        let in_pieces = |pieces: usize| {
+            let payload = payload(pieces);
+            (find(&payload.chars().flat_map(|letter| [letter, ' ']).collect::<String>()), payload)
+        };
+        let (found, payload) = in_pieces(PIECES + 1);
+        assert_eq!(found, Ok(payload));
+        assert!(in_pieces(PIECES + 2).0.is_err());
     }
 }

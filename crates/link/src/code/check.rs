@@ -229,6 +229,21 @@ mod tests {
         assert_eq!(compare(&said, &words), Ok(Outcome::Agrees));
     }
 
+    /// An order's own numbers; none beside the steps, none below nought.
+    #[test]
+    fn what_has_no_steps_has_no_characters() {
+        let report = hangtrue_core::check(&hangtrue_core::Survey::default(), &Default::default());
+        let said = Said::of(&report, Unit::Millimetre);
+        assert_eq!((said.unit, said.numbers), (Unit::Millimetre, [None; 4]));
+        assert_eq!(characters(&said), None);
+        for off in [Length::from_sixty_fourths(3), Length::from_sixteenths(-1)] {
+            let mut said = demo();
+            assert!(characters(&said).is_some());
+            said.numbers[1] = Some(off);
+            assert_eq!(characters(&said), None, "{off:?}");
+        }
+    }
+
     #[test]
     fn a_misheard_number_is_named_with_what_it_was() {
         let letters = characters(&demo()).unwrap();
