@@ -148,9 +148,6 @@ fn explain(typed: &Said, word: &[Option<u8>], changes: &[Change]) -> Option<Vec<
     }
     let mut misheard = Vec::new();
     let frame = *true_word.get(DATA - 1)?;
-    if frame > 3 {
-        return None;
-    }
     let unit = if frame & 1 == 1 { Unit::Millimetre } else { Unit::Inch };
     let mut right = Said { unit, build: frame & 2 != 0, ..*typed };
     for dimension in Dimension::ALL {
@@ -167,7 +164,8 @@ fn explain(typed: &Said, word: &[Option<u8>], changes: &[Change]) -> Option<Vec<
     if changes.iter().any(|change| change.at == DATA - 1) {
         misheard.push(Misheard::Frame { unit, build: right.build });
     }
-    // In another unit the numbers that seemed to agree are other numbers.
+    // In another unit the numbers that seemed to agree are other numbers, and most of what a
+    // frame's symbol can be is no frame.
     let agrees = right.symbols().into_iter().zip(&true_word).all(|(own, is)| own == Some(*is));
     if !agrees {
         return None;
