@@ -152,7 +152,7 @@ fn explain(typed: &Said, word: &[Option<u8>], changes: &[Change]) -> Option<Vec<
     let mut right = Said { unit, build: frame & 2 != 0, ..*typed };
     for dimension in Dimension::ALL {
         let at = dimension.index().saturating_mul(2);
-        if changes.iter().any(|change| change.at / 2 == dimension.index() && change.at < DATA - 1) {
+        if changes.iter().any(|change| change.at / 2 == dimension.index()) {
             let [low, high] = true_word.get(at..)?.first_chunk()?;
             let residue = i64::from(*high).saturating_mul(32).saturating_add(i64::from(*low));
             let was = typed.numbers.get(dimension.index()).copied().flatten();
@@ -265,6 +265,23 @@ mod tests {
                 assert!(likely.contains(&was));
             }
         }
+    }
+
+    /// First what is typed most like it, then what is nearest; nothing that cannot be.
+    #[test]
+    fn what_it_was_is_what_looks_like_it() {
+        use Dimension::{Header, Height, Width};
+        let mm = |dimension, residue, typed: Option<i64>| {
+            let typed = typed.map(Length::from_mm);
+            let likely = likely(dimension, residue, typed, Unit::Millimetre);
+            likely.into_iter().map(|length| length.nm() / 1_000_000).collect::<Vec<_>>()
+        };
+        assert_eq!(mm(Height, 530, Some(2758)), [2578, 1554, 3602]);
+        assert_eq!(mm(Height, 530, Some(2999)), [2578, 3602, 1554]);
+        assert_eq!(mm(Height, 952, Some(2000)), [3000, 1976, 952]);
+        assert_eq!(mm(Height, 952, None), [952, 1976, 3000]);
+        assert_eq!(mm(Width, 294, Some(2324)), [2342, 1318]);
+        assert_eq!(mm(Header, 0, Some(300)), [1024; 1]);
     }
 
     #[test]
