@@ -273,6 +273,10 @@ fn words() {
             ("and three sixteenths", "unknown", &["1 3/16 in"]),
             ("and 1/4", "unknown", &["1 1/4 in"]),
             ("five quarters", "top-heavy", &["1 1/4 in"]),
+            ("twenty four quarters", "top-heavy", &["6 in"]),
+            ("ninety six and four quarters", "top-heavy", &["97 in"]),
+            // 2 and 23/64, though 220 is a number of millimetres to some.
+            ("two twenty three sixty fourths mm", "not-on-tape", &["2 mm", "3 mm"]),
             ("one two three four five six seven eight nine one two three four", "unknown", &[]),
             ("ninety six and", "unknown", &[]),
             ("ninety six half", "unknown", &[]),
