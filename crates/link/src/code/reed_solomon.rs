@@ -284,6 +284,7 @@ mod tests {
                 }
                 let changes = correct(&wrong).expect("within the bound");
                 assert_eq!(changes.len(), places.len());
+                assert!(changes.is_sorted_by_key(|change| change.at));
                 assert!(changes.iter().all(|change| word[change.at] == change.symbol));
             }
         }
