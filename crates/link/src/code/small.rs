@@ -253,7 +253,19 @@ mod tests {
         };
         assert!(fits("92"));
         assert!(!fits("300"));
+        // Nought stands for no reading.
+        assert!(!fits("0"));
         // The order has no such reading at all: nothing has to travel.
         assert!(fits("wide"));
+        let dated = |year, month, day| {
+            let date = Some(Date { year, month, day });
+            small(&Order { date, ..Order::default() }).is_some()
+        };
+        assert!(dated(2000, 1, 1) && dated(2255, 12, 31));
+        for (year, month, day) in
+            [(1999, 1, 1), (2256, 1, 1), (2026, 0, 1), (2026, 13, 1), (2026, 1, 0), (2026, 1, 32)]
+        {
+            assert!(!dated(year, month, day), "{year}-{month}-{day}");
+        }
     }
 }
