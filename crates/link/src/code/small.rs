@@ -24,11 +24,14 @@ use super::heard::{HeardError, heard};
 use super::reed_solomon::{DATA, WORD, check as check_symbols, correct};
 use crate::alphabet::letters;
 use crate::bits::{Reader, Short, Writer};
+use crate::v1::date;
 
 const FORM: u32 = 1;
 const CLOSING: [Spot; 2] = [Spot::LoopSillToBow, Spot::DiagonalRising];
 const POSTS: [Spot; 2] = [Spot::PostLeft, Spot::PostRight];
 const NO_PLACE: u32 = 3;
+/// Bits of a date.
+const DATE: u32 = 17;
 
 /// The thirty characters of `order`.
 ///
@@ -49,7 +52,10 @@ pub fn small(order: &Order) -> Option<String> {
     out.flag(survey.unit == Unit::Millimetre);
     out.flag(survey.prepared);
     out.put(order.old_door_in.map_or(0, |still_in| u32::from(still_in).saturating_add(1)), 2);
-    write_date(order.date, &mut out)?;
+    match order.date {
+        None => out.put(0, DATE),
+        Some(day) => date::write(day, &mut out).ok()?,
+    }
     for dimension in Dimension::ALL {
         match survey.tightest(dimension) {
             None => out.put(NO_PLACE << 12, 14),
@@ -71,21 +77,6 @@ pub fn small(order: &Order) -> Option<String> {
     let check = check_symbols(&symbols);
     symbols.extend(check);
     Some(letters(&symbols))
-}
-
-fn write_date(date: Option<Date>, out: &mut Writer) -> Option<()> {
-    let Some(date) = date else {
-        out.put(0, 17);
-        return Some(());
-    };
-    let year = date.year.checked_sub(2000).filter(|&year| year < 256)?;
-    if !(1..=12).contains(&date.month) || !(1..=31).contains(&date.day) {
-        return None;
-    }
-    out.put(u32::from(year), 8);
-    out.put(u32::from(date.month), 4);
-    out.put(u32::from(date.day), 5);
-    Some(())
 }
 
 /// A small order that was read.
@@ -149,12 +140,7 @@ fn parse(from: &mut Reader<'_>) -> Result<Order, Short> {
         2 => Some(true),
         _ => return Err(Short),
     };
-    let (year, month, day) = (from.take(8)?, from.take(4)?, from.take(5)?);
-    let date = (month != 0).then_some(Date {
-        year: u16::try_from(year.saturating_add(2000)).map_err(|_| Short)?,
-        month: u8::try_from(month).map_err(|_| Short)?,
-        day: u8::try_from(day).map_err(|_| Short)?,
-    });
+    let date = Some(date::read(from)?).filter(|date| date.month != 0);
     let mut add = |spot, steps: u32| {
         let length = unit.step().times(i64::from(steps));
         survey.add(spot, &length.text(unit));

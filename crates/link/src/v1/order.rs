@@ -223,3 +223,32 @@ fn parse_readings(survey: &mut Survey, from: &mut Reader<'_>) -> Result<(), Shor
     }
     Ok(())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use hangtrue_core::order::Date;
+
+    #[test]
+    fn one_order_has_one_payload() {
+        let order =
+            Order { date: Some(Date { year: 2026, month: 2, day: 29 }), ..Order::default() };
+        let mut symbols = write(&order).unwrap();
+        assert_eq!(read(&symbols), Ok(order));
+        symbols.push(0);
+        assert_eq!(read(&symbols), Err(Short));
+    }
+
+    #[test]
+    fn a_day_that_is_none_is_not_written() {
+        let dated = |year, month, day| {
+            write(&Order { date: Some(Date { year, month, day }), ..Order::default() })
+        };
+        assert!(dated(2000, 1, 1).is_ok() && dated(2255, 12, 31).is_ok());
+        for (year, month, day) in
+            [(1999, 1, 1), (2256, 1, 1), (2026, 0, 1), (2026, 13, 1), (2026, 1, 0), (2026, 1, 32)]
+        {
+            assert_eq!(dated(year, month, day), Err(EncodeError::Date), "{year}-{month}-{day}");
+        }
+    }
+}
