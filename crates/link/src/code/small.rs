@@ -16,7 +16,7 @@
 //! found; what was typed, the other readings and all texts need the link.
 
 use hangtrue_core::check;
-use hangtrue_core::order::{Date, Order};
+use hangtrue_core::order::Order;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Dimension, Length, Spot, Survey, Unit};
 
@@ -166,6 +166,7 @@ fn parse(from: &mut Reader<'_>) -> Result<Order, Short> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use hangtrue_core::order::Date;
     use proptest::prelude::*;
 
     prop_compose! {
