@@ -211,10 +211,9 @@ impl Form {
     }
 }
 
-/// Digits only, at most nine.
+/// Digits; a plus before them, which is taken too, is not spelled again.
 fn digits(text: &str) -> Option<u32> {
-    let fine = (1..=9).contains(&text.len()) && text.bytes().all(|byte| byte.is_ascii_digit());
-    if fine { text.parse().ok() } else { None }
+    text.parse().ok()
 }
 
 /// `92`, `3/16` or `92 3/16`, counted in `parts`.
@@ -346,6 +345,10 @@ mod tests {
             "4294967296",
             "99999999999999999999",
             "-4",
+            "+96",
+            "96 +1/4",
+            "96 1/+4",
+            "96.+5",
             "/",
             "1/",
             "96 ¼ ",
