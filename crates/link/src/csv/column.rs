@@ -298,6 +298,7 @@ mod tests {
                     "Width 2",
                     "P2P",
                     "Clear Width\"",
+                    "left post to right post",
                 ],
             ),
             (Reading(WidthLow), &["width.low", "Width bottom", "width1", "Width (low) in"]),
@@ -361,6 +362,26 @@ mod tests {
         assert_eq!(Column::guess("height_ft").measure, Some(Measure::Foot));
         assert_eq!(Column::guess("Bow").measure, None);
         assert_eq!(Column::guess("Notes in").measure, None);
+        // An inch mark stands behind something.
+        assert_eq!(Column::guess("Width\"").measure, Some(Measure::Inch));
+        assert_eq!(Column::guess("\"Width").measure, None);
+    }
+
+    #[test]
+    fn a_measure_has_many_names() {
+        for (measure, names) in [
+            (Measure::Inch, &["in", "inch", "inches", "ins", "\""][..]),
+            (Measure::Foot, &["ft", "foot", "feet"]),
+            (Measure::Millimetre, &["mm", "millimeter", "millimetres"]),
+            (Measure::Centimetre, &["cm", "centimetre", "centimeters"]),
+            (Measure::Metre, &["m", "meter", "metres"]),
+        ] {
+            assert_eq!(Measure::from_name(measure.symbol()), Some(measure));
+            for name in names {
+                assert_eq!(Measure::from_name(name), Some(measure), "{name}");
+            }
+        }
+        assert_eq!(Measure::from_name("yd"), None);
     }
 
     #[test]
@@ -379,6 +400,8 @@ mod tests {
                 What::Ignored
             ]
         );
+        assert_eq!(whats(&["Note", "Remarks"]), [What::Note, What::Note]);
+        assert_eq!(whats(&["Phone", "Customer"]), [What::Contact, What::Contact]);
         assert_eq!(
             whats(&["Diagonal", "Diagonal"]),
             [Reading(DiagonalRising), Reading(DiagonalRising)]

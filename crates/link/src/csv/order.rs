@@ -102,4 +102,32 @@ mod tests {
         assert!(!again.preparation.needed(), "the numbers are of the built frame");
         assert!(table("").contains("\"'=2+3\""), "no formula leaves");
     }
+
+    /// Whether the frame of the numbers is the frame as it stands, and each rule once.
+    #[test]
+    fn a_row_says_what_the_numbers_are_of() {
+        let [prepared, findings] = ["prepared", "findings"]
+            .map(|name| ORDER_COLUMNS.iter().position(|column| *column == name).unwrap());
+        let cell = |written: &Order, at: usize| {
+            let report = check(&written.survey, &Profile::default());
+            order("", written, &report, "")[at].clone()
+        };
+        let to_be_built = sample();
+        assert_eq!(cell(&to_be_built, prepared), "yes");
+        let mut fits = sample();
+        fits.survey.set(Spot::HeaderLeft, 0, "12");
+        assert_eq!(cell(&fits, prepared), "no");
+        fits.survey.prepared = true;
+        assert_eq!(cell(&fits, prepared), "yes");
+
+        let mut unreadable = sample();
+        unreadable.survey.add(Spot::WidthHigh, "wide");
+        unreadable.survey.add(Spot::HeightLeft, "tall");
+        let found = cell(&unreadable, findings);
+        let mut rules: Vec<&str> = found.split(' ').collect();
+        assert!(rules.contains(&"unreadable"), "{found}");
+        rules.sort_unstable();
+        rules.dedup();
+        assert_eq!(rules.len(), found.split(' ').count(), "{found}");
+    }
 }

@@ -261,6 +261,27 @@ mod tests {
     }
 
     #[test]
+    fn the_first_line_says_what_stands_between_fields() {
+        use Delimiter::{Comma, Semicolon, Tab};
+        for (text, delimiter) in [
+            ("", Comma),
+            ("abc", Comma),
+            ("a,b;c", Comma),
+            ("a,b;c;d", Semicolon),
+            ("a,b,c\td", Comma),
+            ("a,b\tc", Tab),
+            // The first line alone, and all of it.
+            ("a,b\n1;2;3;4", Comma),
+            ("\"x\ny\";a;b\n1,2", Semicolon),
+            // Inside quotation marks nothing counts.
+            ("\"x;y;z\",a", Comma),
+            ("\"x;y;z\n;;;\",a,b", Comma),
+        ] {
+            assert_eq!(Delimiter::guess(text), delimiter, "{text:?}");
+        }
+    }
+
+    #[test]
     fn a_fault_is_named_and_reading_goes_on_where_it_can() {
         let abc = |record: &[&str]| Ok(record.iter().map(ToString::to_string).collect());
         assert_eq!(
