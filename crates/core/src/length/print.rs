@@ -192,11 +192,12 @@ fn decimal(nm: u64, measure: Measure) -> Option<String> {
     let mut rest = nm.checked_rem(one)?;
     let mut text = whole.to_string();
     let mut places = 0_usize;
-    for place in 0..if measure == Measure::Inch { 6 } else { 9 } {
+    let most = if measure == Measure::Inch { 6 } else { 9 };
+    for _ in 0..most {
         if rest == 0 {
             break;
         }
-        if place == 0 {
+        if places == 0 {
             text.push('.');
         }
         rest = rest.saturating_mul(10);

@@ -30,8 +30,6 @@ const FORM: u32 = 1;
 const CLOSING: [Spot; 2] = [Spot::LoopSillToBow, Spot::DiagonalRising];
 const POSTS: [Spot; 2] = [Spot::PostLeft, Spot::PostRight];
 const NO_PLACE: u32 = 3;
-/// Bits of a date.
-const DATE: u32 = 17;
 
 /// The thirty characters of `order`.
 ///
@@ -53,7 +51,7 @@ pub fn small(order: &Order) -> Option<String> {
     out.flag(survey.prepared);
     out.put(order.old_door_in.map_or(0, |still_in| u32::from(still_in).saturating_add(1)), 2);
     match order.date {
-        None => out.put(0, DATE),
+        None => out.put(0, date::BITS),
         Some(day) => date::write(day, &mut out).ok()?,
     }
     for dimension in Dimension::ALL {

@@ -6,6 +6,8 @@ use crate::bits::{Reader, Short, Writer};
 use crate::error::EncodeError;
 
 const FIRST_YEAR: u16 = 2000;
+/// How many bits that is.
+pub(crate) const BITS: u32 = 8 + 4 + 5;
 
 pub(crate) fn write(date: Date, out: &mut Writer) -> Result<(), EncodeError> {
     let year = date.year.checked_sub(FIRST_YEAR).filter(|&year| year < 256);
