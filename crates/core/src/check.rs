@@ -63,11 +63,27 @@ impl From<Severity> for Verdict {
 /// findings are returned, but for what the judge says better.
 #[must_use]
 pub fn check(survey: &Survey, profile: &Profile) -> Report {
+    weighed(survey, profile, judge(survey, profile))
+}
+
+/// Checks `survey` by every rule, and keeps to a judgement that was made of it a moment ago: the
+/// judge, which costs most of a check, is not asked again while a reading is typed. Of a reading
+/// that is no longer what it was when it was doubted nothing is said.
+#[must_use]
+pub fn check_as_judged(survey: &Survey, profile: &Profile, judgement: &Judgement) -> Report {
+    let stands = judgement.likely.first().is_some_and(|doubted| {
+        let entry = survey.entries(doubted.spot).get(doubted.index);
+        entry.is_some_and(|entry| !entry.struck && entry.read == Ok(doubted.read))
+    });
+    let judgement = if stands { judgement.clone() } else { Judgement::default() };
+    weighed(survey, profile, judgement)
+}
+
+fn weighed(survey: &Survey, profile: &Profile, judgement: Judgement) -> Report {
     conclude(survey, profile, |ruled| {
-        let judgement = judge(survey, profile);
         suspect_first(ruled, &judgement);
         // The judge first: among equals it is the one that names the reading.
-        let mut findings = judge::findings(&judgement, survey);
+        let mut findings = judge::findings(&judgement);
         findings.retain(|judged| !told_by_a_limit(judged, ruled));
         ruled.retain(|finding| !told_better(finding, &findings));
         findings.append(ruled);
@@ -126,7 +142,17 @@ pub const ANSWER_RULE: RuleCode = "answer";
 /// answers to the dealer's questions.
 #[must_use]
 pub fn check_order(order: &Order, profile: &Profile) -> Report {
-    let mut report = check(&order.survey, &profile.chosen(&order.answers));
+    answered(check(&order.survey, &profile.chosen(&order.answers)), order, profile)
+}
+
+/// The same, with a judgement that was made of it a moment ago: see [`check_as_judged`].
+#[must_use]
+pub fn check_order_as_judged(order: &Order, profile: &Profile, judgement: &Judgement) -> Report {
+    let chosen = profile.chosen(&order.answers);
+    answered(check_as_judged(&order.survey, &chosen, judgement), order, profile)
+}
+
+fn answered(mut report: Report, order: &Order, profile: &Profile) -> Report {
     for (question, amiss) in profile.amiss(&order.answers, order.survey.unit) {
         let given = order.answers.iter().find(|answer| answer.question == question.key);
         let answer = given.map(|given| given.answer.clone()).unwrap_or_default();
@@ -221,6 +247,25 @@ mod tests {
             .into_iter()
             .collect();
         assert!(finding.hints.ends_with(&again), "{:?}", finding.hints);
+    }
+
+    #[test]
+    fn what_the_judge_said_stands_until_the_reading_it_doubts_is_another() {
+        let profile = Profile::default();
+        let mut survey = survey(&[(Spot::WidthLow, 80 * 16 + 3)]);
+        let report = check(&survey, &profile);
+        assert_eq!(report.findings.first().unwrap().spots.first(), Some(&Spot::WidthLow));
+        let again = |survey: &Survey| check_as_judged(survey, &profile, &report.judgement);
+        assert_eq!(again(&survey), report);
+        let asked = survey.entries(Spot::WidthLow).to_vec();
+        for (text, struck) in [("80 1/8", false), ("80 3/", false), ("80 3/16", true)] {
+            survey.set(Spot::WidthLow, 0, text);
+            survey.entries_mut(Spot::WidthLow)[0].struck = struck;
+            assert_eq!(again(&survey), check_by_rules(&survey, &profile), "{text}");
+        }
+        *survey.entries_mut(Spot::WidthLow) = asked;
+        survey.set(Spot::WidthMiddle, 0, "92 1/4");
+        assert_eq!(again(&survey).judgement, report.judgement);
     }
 
     /// Door openings of freight containers, minimum, H × W in mm (ISO 668 / ISO 1496-1;

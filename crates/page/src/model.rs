@@ -8,10 +8,11 @@ use crate::rest;
 use crate::step::Step;
 use hangtrue_core::check::check_by_rules;
 use hangtrue_core::check::{Report, Verdict};
+use hangtrue_core::judge::Judgement;
 use hangtrue_core::order::{Confirmed, Date, Order};
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::{Language, Speaker};
-use hangtrue_core::{Finding, Severity, Spot};
+use hangtrue_core::{Finding, Length, Severity, Spot, Survey};
 use hangtrue_link::LinkError;
 
 /// What the page is told of its surroundings.
@@ -44,6 +45,19 @@ pub enum Unopened {
 /// An order that was sent, as far as it could be read.
 pub type Opened = Result<Order, Unopened>;
 
+/// What stands while a reading is typed, as it was before; none of what follows each key.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Held {
+    /// What the judge said of the survey, where what was found is told.
+    pub judgement: Option<Judgement>,
+    /// The same of the survey without the reading on offer, where one is.
+    pub before: Option<Judgement>,
+    /// The survey that is drawn.
+    pub survey: Option<Survey>,
+    /// What was read last in the field that is typed in, which may be unreadable halfway.
+    pub read: Option<Length>,
+}
+
 /// Everything the screen shows, and nothing else.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Model {
@@ -67,6 +81,10 @@ pub struct Model {
     pub asked: Vec<Confirmed>,
     /// The one more reading that is offered now.
     pub proof: Option<Field>,
+    /// What stands while a reading is typed.
+    pub held: Held,
+    /// Whether a reading was typed since what is confirmed was held against what is found.
+    pub unsettled: bool,
     /// Readings that were offered and left out.
     pub skipped: Vec<Spot>,
     /// The reading that the one more is to replace: struck once that is typed.
@@ -126,6 +144,19 @@ impl Model {
         rest::report(self)
     }
 
+    /// What is shown of the check: while a reading is typed, with what the judge said before.
+    #[must_use]
+    pub(crate) fn shown(&self) -> Report {
+        // Until Continue is pressed the screens of readings show nothing that the judge says.
+        if !self.told && (self.step.is_first() || self.step == Step::Proof) {
+            return self.by_rules();
+        }
+        match &self.held.judgement {
+            Some(judgement) if !self.environment.partial => rest::as_judged(self, judgement),
+            _ => self.report(),
+        }
+    }
+
     /// The survey by the rules alone, at a small part of the cost of [`Self::report`].
     #[must_use]
     pub(crate) fn by_rules(&self) -> Report {
@@ -135,11 +166,23 @@ impl Model {
         check_by_rules(&self.order.survey, &rest::rules(self))
     }
 
+    /// The survey that is drawn: a frame does not leap with every digit.
+    pub(crate) fn drawn(&self) -> &Survey {
+        self.held.survey.as_ref().unwrap_or(&self.order.survey)
+    }
+
     /// What is typed in `field`.
     #[must_use]
     pub fn typed(&self, field: Field) -> &str {
         let entries = self.order.survey.entries(field.spot);
         entries.get(field.index).map_or("", |entry| &entry.text)
+    }
+
+    /// What is read in `field`; none where nothing is, or nothing readable.
+    #[must_use]
+    pub fn read(&self, field: Field) -> Option<Length> {
+        let entry = self.order.survey.entries(field.spot).get(field.index)?;
+        entry.read.as_ref().ok().copied()
     }
 
     /// Whether anything has been typed at all.

@@ -10,9 +10,11 @@ use crate::boot::{self, Arrival};
 use crate::effect::Effect;
 use crate::event::Event;
 use crate::model::{Environment, Model};
+use crate::step::Step;
 use crate::text::{Later, Text};
 use crate::view;
-use hangtrue_core::check::{Report, check_order};
+use hangtrue_core::check::{Report, check_order, check_order_as_judged};
+use hangtrue_core::judge::Judgement;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::Language;
 use maud::Markup;
@@ -46,6 +48,20 @@ pub(crate) fn rules(model: &Model) -> Profile {
 pub(crate) fn report(model: &Model) -> Report {
     debug_assert!(!model.environment.partial, "the judge is not there yet");
     check_order(&model.order, &model.profile)
+}
+
+/// The same, with what the judge said before.
+#[inline(never)]
+pub(crate) fn as_judged(model: &Model, judgement: &Judgement) -> Report {
+    check_order_as_judged(&model.order, &model.profile, judgement)
+}
+
+/// Asks the judge for what is shown of it while a reading is typed.
+#[inline(never)]
+pub(crate) fn hold(model: &mut Model) {
+    let offered = model.proof.filter(|_| model.step == Step::Proof);
+    model.held.judgement = model.told.then(|| report(model).judgement);
+    model.held.before = offered.map(|field| report(&view::before(model, field)).judgement);
 }
 
 /// What stands on the screens after the four dimensions, and on those beside the walk.

@@ -3,6 +3,7 @@
 mod dealer;
 mod drafts;
 mod handover;
+mod typing;
 mod walk;
 
 pub(crate) use dealer::ANSWER;
@@ -25,6 +26,16 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
         // Of what a person asks for, the last holds.
         model.waiting.retain(|waiting| !asks(waiting));
     }
+    if typing::types(&event) {
+        return take_in(model, event);
+    }
+    let mut effects: Vec<Effect> = typing::end(model).into_iter().collect();
+    effects.append(&mut take_in(model, event));
+    typing::begin(model);
+    effects
+}
+
+fn take_in(model: &mut Model, event: Event) -> Vec<Effect> {
     match first(model, event) {
         Ok(effects) => effects,
         Err(event) if model.environment.partial => {
@@ -132,19 +143,12 @@ fn type_in(model: &mut Model, field: Field, text: &str) -> Vec<Effect> {
     if model.typed(field) == text {
         return Vec::new();
     }
+    typing::key(model, field);
     model.order.survey.set(field.spot, field.index, text);
     strike_replaced(model, field);
     model.active = Some(field);
     model.copied = None;
-    // The whole check a second time, at every key, only where something has been confirmed.
-    if !model.order.confirmed.is_empty() {
-        let report = model.report();
-        let still: Vec<_> = report.findings.iter().map(confirmation).collect();
-        model
-            .order
-            .confirmed
-            .retain(|confirmed| confirmed.spot != Some(field.spot) && still.contains(confirmed));
-    }
+    model.order.confirmed.retain(|confirmed| confirmed.spot != Some(field.spot));
     keep(model).into_iter().chain([Effect::Settle]).collect()
 }
 

@@ -1,28 +1,22 @@
 //! What the judge has to say, as findings.
 
-use super::{Judgement, Likely};
+use super::Judgement;
 use crate::finding::{Finding, Severity};
-use crate::length::Length;
 use crate::say::{JudgeSays, Message};
-use crate::survey::Survey;
 
 /// The rule's name in files and links.
 const RULE: &str = "slip";
 
 /// The findings of a judgement: one, if there is an alarm.
 #[must_use]
-pub fn findings(judgement: &Judgement, survey: &Survey) -> Vec<Finding> {
+pub fn findings(judgement: &Judgement) -> Vec<Finding> {
     if !judgement.alarm {
         return Vec::new();
     }
     let Some(likely) = judgement.likely.first() else { return Vec::new() };
-    let written = |likely: &Likely| {
-        let entry = survey.entries(likely.spot).get(likely.index);
-        entry.and_then(|entry| entry.read.as_ref().ok().copied()).unwrap_or(Length::ZERO)
-    };
     let message = JudgeSays::Doubtful {
         spots: likely.spots.clone(),
-        value: written(likely),
+        value: likely.read,
         slip: likely.value.map(|_| likely.slip),
     };
     let mut hints: Vec<Message> = Vec::new();

@@ -146,6 +146,7 @@ fn told(readings: &[Reading], patterns: &[Pattern], answer: &Answer) -> Option<L
         slip,
         spot: reading.spot,
         index: reading.index,
+        read: reading.length,
         spots,
         value: (guess_odds >= SURE).then_some(guess),
         guess,

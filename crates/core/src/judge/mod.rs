@@ -78,6 +78,8 @@ pub struct Likely {
     pub spot: Spot,
     /// Which entry of the spot, struck ones counted.
     pub index: usize,
+    /// What was read there.
+    pub read: Length,
     /// Every spot that takes part, the suspect first: several where a whole dimension
     /// is off, two are exchanged, or every long reading shares a habit.
     pub spots: Vec<Spot>,

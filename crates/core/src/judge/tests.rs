@@ -36,7 +36,7 @@ fn judged(survey: &Survey) -> Judgement {
 fn a_sound_survey_raises_no_alarm() {
     let judgement = judged(&six());
     assert!(judgement.wrong < 0.02, "{}", judgement.wrong);
-    assert!(!judgement.alarm && findings(&judgement, &six()).is_empty());
+    assert!(!judgement.alarm && findings(&judgement).is_empty());
 }
 
 #[test]
@@ -64,7 +64,7 @@ fn an_inch_in_the_height_is_found_and_named() {
     assert!(judgement.alarm, "{judgement:#?}");
     assert_eq!(judgement.likely[0].spot, Spot::HeightCenter);
     assert_eq!(judgement.next[0].why, Why::Settles);
-    let found = findings(&judgement, &survey);
+    let found = findings(&judgement);
     assert_eq!(found[0].spots[0], Spot::HeightCenter);
 }
 

@@ -230,10 +230,7 @@ pub(super) fn restart(model: &mut Model) -> Vec<Effect> {
 /// What the live region says of the field that has the focus.
 pub(super) fn spoken(model: &Model) -> String {
     let Some(field) = model.active else { return String::new() };
-    let entry = model.order.survey.entries(field.spot).get(field.index);
-    let Some(length) = entry.and_then(|entry| entry.read.as_ref().ok().copied()) else {
-        return String::new();
-    };
+    let Some(length) = model.read(field) else { return String::new() };
     let speaker = model.speaker();
     [speaker.place(field.spot), ": ", &speaker.length(length)].concat()
 }

@@ -63,11 +63,11 @@ impl Scene<'_> {
 /// The whole screen as markup. The same model gives the same markup.
 #[must_use]
 pub fn view(model: &Model) -> String {
-    // Until Continue is pressed the first screens show nothing that the judge says, so that a
-    // key there does not wait for it; Continue asks it.
-    let by_rules = model.step.is_first() && !model.told;
-    drawn(model, &if by_rules { model.by_rules() } else { model.report() })
+    drawn(model, &model.shown())
 }
+
+/// The model without the reading on offer.
+pub(crate) use proof::before;
 
 fn drawn(model: &Model, report: &Report) -> String {
     let problems = if model.told { problems(model, report) } else { Vec::new() };

@@ -8,7 +8,7 @@ use maud::{Markup, PreEscaped, html};
 /// Where the tape lies at `spots`.
 pub(super) fn spots(scene: Scene<'_>, spots: &[Spot]) -> Markup {
     let sheet = Sheet { id: "picture", speaker: scene.model.speaker() };
-    let svg = hangtrue_draw::spots(sheet, &scene.model.order.survey, spots);
+    let svg = hangtrue_draw::spots(sheet, scene.model.drawn(), spots);
     html! { figure.picture { (PreEscaped(svg)) } }
 }
 

@@ -2,7 +2,8 @@
 
 use super::{Scene, parts, picture, problems, reading};
 use crate::event::Action;
-use crate::model::Model;
+use crate::field::Field;
+use crate::model::{Held, Model};
 use hangtrue_core::say::JudgeSays;
 use hangtrue_core::say::capital;
 use maud::{Markup, html};
@@ -44,14 +45,29 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 /// the text that is being typed.
 fn why(scene: Scene<'_>) -> String {
     let Some(field) = scene.model.proof else { return String::new() };
-    let before = without(scene.model, field.index);
-    let next = before.report().judgement.next.into_iter().find(|next| next.spot == field.spot);
-    let says =
-        next.map(|next| JudgeSays::Next { spot: next.spot, why: next.why, checks: next.checks });
+    let asked;
+    let judgement = match &scene.model.held.before {
+        Some(judgement) => judgement,
+        None => {
+            asked = before(scene.model, field).report().judgement;
+            &asked
+        }
+    };
+    let next = judgement.next.iter().find(|next| next.spot == field.spot);
+    let says = next.map(|next| JudgeSays::Next {
+        spot: next.spot,
+        why: next.why,
+        checks: next.checks.clone(),
+    });
     says.map_or_else(
         || (scene.text().place)(field.spot).to_owned(),
         |says| scene.model.speaker().say(&says.into()),
     )
+}
+
+/// The model as it was before `field` was typed in.
+pub(crate) fn before(model: &Model, field: Field) -> Model {
+    without(model, field.index)
 }
 
 /// The drawing, which must not show the number that is to be read again.
@@ -63,7 +79,7 @@ fn picture(scene: Scene<'_>) -> Markup {
 
 /// The model without the readings at the offered spot from `index` on.
 fn without(model: &Model, index: usize) -> Model {
-    let mut model = model.clone();
+    let mut model = Model { held: Held::default(), ..model.clone() };
     if let Some(field) = model.proof {
         model.order.survey.entries_mut(field.spot).truncate(index);
     }

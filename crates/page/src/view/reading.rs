@@ -12,8 +12,9 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
     let speaker = scene.model.speaker();
     let place = scene.text().place;
     let unit = scene.model.order.survey.unit;
-    let entries = scene.model.order.survey.entries(field.spot);
-    let read = entries.get(field.index).and_then(|entry| entry.read.as_ref().ok().copied());
+    let read = scene.model.read(field);
+    // Halfway through a fraction the tape stays where it was.
+    let halfway = scene.model.held.read.filter(|_| !scene.model.typed(field).trim().is_empty());
     let here: Vec<_> =
         scene.problems.iter().filter(|problem| problem.field == Some(field)).collect();
     let mut described = [&name, "-place ", &name, "-echo"].concat();
@@ -35,7 +36,7 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
                 span.unit aria-hidden="true" { (speaker.language.unit(unit)) }
             }
             p.echo id={ (name) "-echo" } { (echo(scene, read)) }
-            @if active { (aids(scene, field, read)) }
+            @if active { (aids(scene, field, read.or(halfway))) }
         }
     }
 }

@@ -1,0 +1,51 @@
+//! While a reading is typed: what follows each key, and what stands until the typing rests.
+//!
+//! The rules, the echo and the tape follow. The judge is not asked, which costs more than all the
+//! rest of a key, and the frame is not drawn anew: halfway to 92 stands a 9. Both are once the typing
+//! rests, or before anything else is taken in.
+
+use crate::draft::keep;
+use crate::effect::Effect;
+use crate::event::{Action, Event};
+use crate::field::Field;
+use crate::model::{Held, Model, confirmation};
+use crate::rest;
+
+/// Whether `event` is one of many by which a reading is typed.
+pub(super) fn types(event: &Event) -> bool {
+    match event {
+        Event::Input { name, .. } => Field::from_name(name).is_some(),
+        Event::Slide { .. } => true,
+        Event::Press(code) => matches!(Action::from_code(code), Some(Action::Key(_))),
+        _ => false,
+    }
+}
+
+/// The typing is over: what is no longer found is no longer confirmed either.
+pub(super) fn end(model: &mut Model) -> Option<Effect> {
+    model.held = Held::default();
+    let typed = core::mem::take(&mut model.unsettled);
+    if !typed || model.order.confirmed.is_empty() {
+        return None;
+    }
+    let found: Vec<_> = model.report().findings.iter().map(confirmation).collect();
+    let before = model.order.confirmed.len();
+    model.order.confirmed.retain(|confirmed| found.contains(confirmed));
+    if model.order.confirmed.len() == before { None } else { keep(model) }
+}
+
+/// A key is about to change `field`: what was there is held.
+pub(super) fn key(model: &mut Model, field: Field) {
+    model.unsettled = true;
+    if model.held.survey.is_none() {
+        model.held.survey = Some(model.order.survey.clone());
+    }
+    model.held.read = model.read(field).or(model.held.read);
+}
+
+/// A reading may be typed next: what is shown meanwhile of what the judge says is kept.
+pub(super) fn begin(model: &mut Model) {
+    if !model.environment.partial {
+        rest::hold(model);
+    }
+}

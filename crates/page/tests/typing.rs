@@ -1,0 +1,178 @@
+//! A reading that is typed: what follows each key, and what once the typing rests.
+
+mod events;
+
+use events::event;
+use hangtrue_page::core::Spot;
+use hangtrue_page::core::judge::Judgement;
+use hangtrue_page::{Effect, Environment, Event, Model, Step, update, view};
+use proptest::prelude::*;
+
+fn type_in(model: &mut Model, name: &str, value: &str) {
+    update(model, Event::Input { name: name.into(), value: value.into() });
+}
+
+/// Two widths of which the lower slipped by a foot; Continue has told of it.
+fn doubted() -> Model {
+    let mut model = Model::new(Environment::default());
+    for (spot, text) in [
+        (Spot::WidthMiddle, "92 3/16"),
+        (Spot::WidthLow, "80 3/16"),
+        (Spot::HeightCenter, "101 1/2"),
+        (Spot::HeaderLeft, "9 1/2"),
+        (Spot::BowFirst, "1 1/4"),
+    ] {
+        model.order.survey.set(spot, 0, text);
+    }
+    model.step = Step::Width;
+    update(&mut model, Event::Press("next".into()));
+    assert!(told(&model).contains("80 3/16 in"), "{}", told(&model));
+    model
+}
+
+/// The summary of what stands against going on.
+fn told(model: &Model) -> String {
+    let screen = view(model);
+    let summary = screen.split("id=\"problems\"").nth(1);
+    summary.and_then(|rest| rest.split("</section>").next()).unwrap_or_default().to_owned()
+}
+
+/// As it would be drawn if the judge were asked now.
+fn asked_anew(model: &Model) -> String {
+    view(&Model { held: Default::default(), ..model.clone() })
+}
+
+#[test]
+fn a_reading_that_is_typed_is_not_doubted_until_that_rests() {
+    let mut model = doubted();
+    for text in ["8", "80", "80 1", "80 1/8"] {
+        type_in(&mut model, "width.low", text);
+        assert!(!told(&model).contains("does not fit"), "{text}: {}", told(&model));
+    }
+    assert_ne!(view(&model), asked_anew(&model));
+    update(&mut model, Event::Settled);
+    assert!(told(&model).contains("low reads 80 1/8 in, which does not fit"), "{}", told(&model));
+    assert_eq!(view(&model), asked_anew(&model));
+}
+
+#[test]
+fn while_another_is_typed_what_the_judge_said_stands() {
+    let mut model = doubted();
+    for text in ["9", "92", "92 1", "80 1/8"] {
+        type_in(&mut model, "width.middle", text);
+        assert!(told(&model).contains("low reads 80 3/16 in, which does not fit"), "{text}");
+    }
+    update(&mut model, Event::Settled);
+    assert_eq!(told(&model), "");
+}
+
+#[test]
+fn the_rules_are_asked_at_each_key() {
+    let mut model = doubted();
+    type_in(&mut model, "width.low", "920 1/8");
+    let stopped = told(&model);
+    assert!(stopped.contains("920 1/8 in"), "{stopped}");
+    type_in(&mut model, "width.low", "92 1/8");
+    assert!(!told(&model).contains("920 1/8 in"));
+}
+
+/// What it is made to have said is shown: so nobody asked it.
+#[test]
+fn the_judge_is_not_asked_at_a_key() {
+    let mut model = doubted();
+    model.held.judgement = Some(Judgement::default());
+    type_in(&mut model, "width.middle", "92 1/8");
+    assert!(!told(&model).contains("does not fit"));
+    update(&mut model, Event::Settled);
+    assert!(told(&model).contains("does not fit"));
+}
+
+/// What stands from `begin` to the next `end` on the screen.
+fn part<'a>(screen: &'a str, begin: &str, end: &str) -> &'a str {
+    let from = screen.split_once(begin).map(|(_, rest)| rest).unwrap_or_default();
+    from.split_once(end).map(|(part, _)| part).unwrap_or_default()
+}
+
+#[test]
+fn the_frame_is_drawn_anew_once_the_typing_rests() {
+    let mut model = Model::new(Environment::default());
+    model.step = Step::Width;
+    update(&mut model, Event::Focus("width.low".into()));
+    let picture =
+        |model: &Model| part(&view(model), "figure class=\"picture\"", "</figure>").to_owned();
+    let before = picture(&model);
+    for text in ["6", "60"] {
+        type_in(&mut model, "width.low", text);
+        assert_eq!(picture(&model), before, "{text}");
+    }
+    update(&mut model, Event::Settled);
+    assert!(picture(&model).contains("60 in"), "{}", picture(&model));
+}
+
+#[test]
+fn halfway_through_a_fraction_the_tape_stays_where_it_was() {
+    let mut model = Model::new(Environment::default());
+    model.step = Step::Width;
+    update(&mut model, Event::Focus("width.low".into()));
+    let tape = |model: &Model| part(&view(model), "aria-valuetext=\"", "\"").to_owned();
+    for (text, shown) in [
+        ("9", "9 in"),
+        ("92 ", "92 in"),
+        ("92 3", "92 in"),
+        ("92 3/", "92 in"),
+        ("92 3/16", "92 3/16 in"),
+        ("", ""),
+        ("no", ""),
+    ] {
+        type_in(&mut model, "width.low", text);
+        assert_eq!(tape(&model), shown, "{text}");
+        if text.is_empty() {
+            update(&mut model, Event::Settled);
+        }
+    }
+    type_in(&mut model, "width.low", "92");
+    type_in(&mut model, "width.low", "92 3/");
+    update(&mut model, Event::Settled);
+    assert_eq!(tape(&model), "");
+}
+
+#[test]
+fn continue_goes_by_what_is_typed_now() {
+    let mut model = doubted();
+    type_in(&mut model, "width.low", "92 1/8");
+    update(&mut model, Event::Press("next".into()));
+    assert_eq!(model.step, Step::Height);
+}
+
+#[test]
+fn what_is_no_longer_found_is_no_longer_confirmed_once_the_typing_rests() {
+    let mut model = doubted();
+    update(&mut model, Event::Press("confirm:slip:width.low".into()));
+    assert_eq!(model.order.confirmed.len(), 1);
+    type_in(&mut model, "width.middle", "80 3/16");
+    assert_eq!(model.order.confirmed.len(), 1);
+    let effects = update(&mut model, Event::Settled);
+    assert_eq!(model.order.confirmed, []);
+    assert!(matches!(effects.as_slice(), [Effect::Save(_)]), "the draft says so: {effects:?}");
+}
+
+proptest! {
+    /// Whatever happens: unless a reading is being typed, the screen is as if the judge had been
+    /// asked for it, and only what is found is confirmed.
+    #[test]
+    fn when_the_typing_rests_nothing_is_left_of_what_the_judge_said_before(
+        events in prop::collection::vec(event(), 0..24)
+    ) {
+        let mut model = Model::new(Environment::default());
+        for event in events {
+            update(&mut model, event);
+            let mut rested = model.clone();
+            update(&mut rested, Event::Settled);
+            prop_assert_eq!(view(&rested), asked_anew(&rested));
+            for confirmed in &rested.order.confirmed {
+                let found = rested.report().findings;
+                prop_assert!(found.iter().any(|finding| finding.rule == confirmed.rule));
+            }
+        }
+    }
+}
