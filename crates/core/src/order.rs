@@ -4,6 +4,7 @@ use crate::check::Verdict;
 use crate::frame::Preparation;
 use crate::length::Length;
 use crate::profile::{Profile, Take};
+use crate::short::digits;
 use crate::spot::{Dimension, Spot};
 use crate::survey::Survey;
 
@@ -79,8 +80,8 @@ impl Date {
     /// As ISO 8601 has it: `2026-11-25`.
     #[must_use]
     pub fn text(self) -> String {
-        let two = |n: u8| [if n < 10 { "0" } else { "" }, &n.to_string()].concat();
-        [&self.year.to_string(), "-", &two(self.month), "-", &two(self.day)].concat()
+        let two = |n: u8| [if n < 10 { "0" } else { "" }, &digits(n)].concat();
+        [&digits(self.year), "-", &two(self.month), "-", &two(self.day)].concat()
     }
 
     /// The day of such a text, from 2000 to 2255; none for anything that [`Self::text`] does

@@ -48,6 +48,48 @@ pub fn cut_last<'a>(text: &'a str, mark: &str) -> Option<(&'a str, &'a str)> {
     cut(text, mark, (0..=text.len()).rev())
 }
 
+/// `template` with the parts in place of its `{}`, in their order. `format!` brings the formatter.
+#[must_use]
+pub fn fill(template: &str, parts: &[&str]) -> String {
+    let mut text = String::new();
+    let (mut rest, mut parts) = (template, parts.iter());
+    while let Some((before, behind)) = cut_first(rest, "{}") {
+        text.push_str(before);
+        text.push_str(parts.next().copied().unwrap_or_default());
+        rest = behind;
+    }
+    debug_assert!(parts.next().is_none(), "more parts than places: {template}");
+    text.push_str(rest);
+    text
+}
+
+/// `value` in digits. `to_string` brings a printer of its own for each width of number, and views
+/// that write a number bring the formatter.
+#[must_use]
+pub fn digits(value: impl Into<u64>) -> String {
+    let mut text = String::new();
+    push_digits(&mut text, value.into());
+    text
+}
+
+/// The same with a sign before what is less than nought.
+#[must_use]
+pub fn signed(value: i64) -> String {
+    let mut text = String::new();
+    if value < 0 {
+        text.push('-');
+    }
+    push_digits(&mut text, value.unsigned_abs());
+    text
+}
+
+fn push_digits(text: &mut String, value: u64) {
+    if value > 9 {
+        push_digits(text, value / 10);
+    }
+    text.extend(char::from_digit((value % 10) as u32, 10));
+}
+
 fn cut<'a>(
     text: &'a str,
     mark: &str,
@@ -79,6 +121,21 @@ mod tests {
             prop_assert_eq!(cut_first(&text, &mark), text.split_once(&mark));
             prop_assert_eq!(cut_last(&text, &mark), text.rsplit_once(&mark));
             prop_assert_eq!(holds(&text, b'.'), text.contains('.'));
+        }
+
+        #[test]
+        fn it_writes_numbers_as_the_standard_library_does(
+            value: u64, number: i64, small in -200_i64..200,
+        ) {
+            prop_assert_eq!(digits(value), value.to_string());
+            prop_assert_eq!(signed(number), number.to_string());
+            prop_assert_eq!(signed(small), small.to_string());
+        }
+
+        #[test]
+        fn it_fills_as_format_does(a in "[a{}é]{0,4}", b in "[a{}é]{0,4}", c in "[a{}é]{0,4}") {
+            prop_assert_eq!(fill("{} é {}{}.", &[&a, &b, &c]), format!("{a} é {b}{c}."));
+            prop_assert_eq!(fill(&a.replace("{}", ""), &[]), a.replace("{}", ""));
         }
 
         #[test]

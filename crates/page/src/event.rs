@@ -3,6 +3,7 @@
 use crate::field::Field;
 use crate::step::Step;
 use hangtrue_core::say::Language;
+use hangtrue_core::short::{digits, signed};
 use hangtrue_core::{Length, Spot, Unit};
 
 /// One thing that happened.
@@ -158,8 +159,8 @@ impl Action {
             Self::Go(step) => ["go:", step.slug()].concat(),
             Self::Change(field) => ["change:", &field.name()].concat(),
             Self::Focus(field) => ["focus:", &field.name()].concat(),
-            Self::Key(Key::Eighths(n)) => ["eighths:", &n.to_string()].concat(),
-            Self::Key(Key::Nudge(by)) => ["nudge:", &by.nm().to_string()].concat(),
+            Self::Key(Key::Eighths(n)) => ["eighths:", &digits(*n)].concat(),
+            Self::Key(Key::Nudge(by)) => ["nudge:", &signed(by.nm())].concat(),
             Self::Letters => "letters".into(),
             Self::Answer(key) => ["answer:", key].concat(),
             Self::Use(field, text) => ["use:", &field.name(), ":", text].concat(),
@@ -180,8 +181,8 @@ impl Action {
             Self::TakeOver => "take-over".into(),
             Self::Noted => "noted".into(),
             Self::TakeTheirs => "take-theirs".into(),
-            Self::OpenDraft(id) => ["open-draft:", &id.to_string()].concat(),
-            Self::Delete(id) => ["delete:", &id.to_string()].concat(),
+            Self::OpenDraft(id) => ["open-draft:", &digits(*id)].concat(),
+            Self::Delete(id) => ["delete:", &digits(*id)].concat(),
             Self::DeleteIndeed => "delete-indeed".into(),
             Self::Spare => "spare".into(),
         }

@@ -1,6 +1,7 @@
 //! The name of a field that takes a reading.
 
 use hangtrue_core::Spot;
+use hangtrue_core::short::digits;
 
 /// A reading's field: which spot, and which of the readings there.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -23,7 +24,7 @@ impl Field {
     pub fn name(self) -> String {
         match self.index {
             0 => self.spot.key(),
-            index => [&self.spot.key(), "~", &index.to_string()].concat(),
+            index => [&self.spot.key(), "~", &digits(index as u64)].concat(),
         }
     }
 

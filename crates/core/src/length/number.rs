@@ -3,6 +3,7 @@
 use super::print::Form;
 use super::unit::Measure;
 use super::{Length, ReadErrorKind, Refusal};
+use crate::short;
 
 /// A number as typed: `whole` and `part` over ten to the `places`.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -214,7 +215,7 @@ pub(super) fn neighbours(kind: ReadErrorKind, length: Length, measure: Measure) 
 
 /// `value` with noughts before it, up to `places` digits.
 pub(super) fn padded(value: u64, places: u32) -> String {
-    let digits = value.to_string();
+    let digits = short::digits(value);
     let missing = usize::try_from(places).unwrap_or(0).saturating_sub(digits.len());
     ["0".repeat(missing), digits].concat()
 }

@@ -3,7 +3,7 @@
 use super::number::on_inch_tape;
 use super::unit::Measure;
 use super::{Length, Unit};
-use crate::short::holds;
+use crate::short::{digits, holds};
 
 /// How a length is written. Every style reads back as the same length, in a field of
 /// any unit but for the bare ones, which name the unit of theirs.
@@ -152,13 +152,13 @@ fn fraction(nm: u64, join: &str) -> Option<String> {
     }
     let (whole, marks) = (nm / INCH, nm % INCH / MARK);
     if marks == 0 {
-        return Some(whole.to_string());
+        return Some(digits(whole));
     }
     let halvings = marks.trailing_zeros();
     let (over, under) = (marks >> halvings, 64_u64 >> halvings);
     debug_assert!(on_inch_tape(under));
-    let part = [&over.to_string(), "/", &under.to_string()].concat();
-    Some(if whole == 0 { part } else { [&whole.to_string(), join, &part].concat() })
+    let part = [&digits(over), "/", &digits(under)].concat();
+    Some(if whole == 0 { part } else { [&digits(whole), join, &part].concat() })
 }
 
 /// Whole feet, and the inches as `inches` writes them.
@@ -176,9 +176,9 @@ fn feet(
         0 => [&inches, inch].concat(),
         // `8 ft 1/4 in` would do; `8 ft 0 1/4 in` cannot be misheard.
         _ if (1..INCH).contains(&rest) && holds(&inches, b'/') => {
-            [&whole.to_string(), foot, "0 ", &inches, inch].concat()
+            [&digits(whole), foot, "0 ", &inches, inch].concat()
         }
-        _ => [&whole.to_string(), foot, &inches, inch].concat(),
+        _ => [&digits(whole), foot, &inches, inch].concat(),
     })
 }
 
@@ -190,7 +190,7 @@ fn decimal(nm: u64, measure: Measure) -> Option<String> {
     let one = measure.nm().unsigned_abs();
     let whole = nm.checked_div(one)?;
     let mut rest = nm.checked_rem(one)?;
-    let mut text = whole.to_string();
+    let mut text = digits(whole);
     let mut places = 0_usize;
     let most = if measure == Measure::Inch { 6 } else { 9 };
     for _ in 0..most {

@@ -7,7 +7,7 @@
 use super::text;
 use crate::bits::{Reader, Short, Writer};
 use hangtrue_core::Unit;
-use hangtrue_core::short::{cut_first, cut_last};
+use hangtrue_core::short::{cut_first, cut_last, digits};
 
 /// What a form's number counts, and how it is spelled.
 #[derive(Clone, Copy)]
@@ -108,16 +108,16 @@ impl Form {
         let mut text = String::new();
         let parts_of = |text: &mut String, whole: u32, part: u32, parts: u32, gap: &str| {
             if whole != 0 || part == 0 {
-                text.push_str(&whole.to_string());
+                text.push_str(&digits(whole));
             }
             if part != 0 {
                 if whole != 0 {
                     text.push_str(gap);
                 }
                 let shift = part.trailing_zeros();
-                text.push_str(&(part >> shift).to_string());
+                text.push_str(&digits(part >> shift));
                 text.push('/');
-                text.push_str(&(parts >> shift).to_string());
+                text.push_str(&digits(parts >> shift));
             }
         };
         match self.shape {
@@ -128,10 +128,10 @@ impl Form {
             }
             Shape::Sixteenths => {
                 if number >= 16 {
-                    text.push_str(&(number / 16).to_string());
+                    text.push_str(&digits(number / 16));
                     text.push(' ');
                 }
-                text.push_str(&(number % 16).to_string());
+                text.push_str(&digits(number % 16));
                 text.push_str("/16");
             }
             Shape::Eighths { gap } => {
@@ -140,29 +140,29 @@ impl Form {
                     return None;
                 }
                 if whole != 0 {
-                    text.push_str(&whole.to_string());
+                    text.push_str(&digits(whole));
                     text.push_str(gap);
                 }
                 text.push(*EIGHTHS.get(part as usize)?);
             }
             Shape::Feet { mark } => {
                 let (feet, rest) = (number / 192, number % 192);
-                text.push_str(&feet.to_string());
+                text.push_str(&digits(feet));
                 text.push_str(mark);
                 let (whole, part) = (rest / 16, rest % 16);
-                text.push_str(&whole.to_string());
+                text.push_str(&digits(whole));
                 if part != 0 {
                     text.push(' ');
                     parts_of(&mut text, 0, part, 16, "");
                 }
             }
-            Shape::Whole => text.push_str(&number.to_string()),
+            Shape::Whole => text.push_str(&digits(number)),
             Shape::Decimal { point } => {
                 let scale = 10_u32.checked_pow(decimals)?;
-                text.push_str(&number.checked_div(scale)?.to_string());
+                text.push_str(&digits(number.checked_div(scale)?));
                 if decimals != 0 {
                     text.push(point);
-                    let part = number.checked_rem(scale)?.to_string();
+                    let part = digits(number.checked_rem(scale)?);
                     let zeros = (decimals as usize).saturating_sub(part.len());
                     text.extend(core::iter::repeat_n('0', zeros));
                     text.push_str(&part);
@@ -183,24 +183,24 @@ impl Form {
                 let last = body.chars().next_back()?;
                 let part = EIGHTHS.iter().position(|&eighth| eighth == last)?;
                 let whole = body.strip_suffix(last)?;
-                let whole = if whole.is_empty() { 0 } else { digits(whole.strip_suffix(gap)?)? };
+                let whole = if whole.is_empty() { 0 } else { from_digits(whole.strip_suffix(gap)?)? };
                 (whole.checked_mul(8)?.checked_add(u32::try_from(part).ok()?)?, 0)
             }
             Shape::Feet { mark } => {
                 let (feet, inches) = cut_first(body, mark)?;
-                let feet = digits(feet)?.checked_mul(192)?;
+                let feet = from_digits(feet)?.checked_mul(192)?;
                 (feet.checked_add(parts_in(inches, 16, " ")?)?, 0)
             }
-            Shape::Whole => (digits(body)?, 0),
+            Shape::Whole => (from_digits(body)?, 0),
             Shape::Decimal { point } => match body.split_once(point) {
-                None => (digits(body)?, 0),
+                None => (from_digits(body)?, 0),
                 Some((whole, part)) => {
                     let decimals = u32::try_from(part.len()).ok()?;
                     if decimals > DECIMALS_MOST {
                         return None;
                     }
                     let scale = 10_u32.checked_pow(decimals)?;
-                    (digits(whole)?.checked_mul(scale)?.checked_add(digits(part)?)?, decimals)
+                    (from_digits(whole)?.checked_mul(scale)?.checked_add(from_digits(part)?)?, decimals)
                 }
             },
         };
@@ -212,21 +212,21 @@ impl Form {
 }
 
 /// Digits; a plus before them, which is taken too, is not spelled again.
-fn digits(text: &str) -> Option<u32> {
+fn from_digits(text: &str) -> Option<u32> {
     text.parse().ok()
 }
 
 /// `92`, `3/16` or `92 3/16`, counted in `parts`.
 fn parts_in(text: &str, parts: u32, gap: &str) -> Option<u32> {
     let Some((upper, lower)) = text.split_once('/') else {
-        return digits(text)?.checked_mul(parts);
+        return from_digits(text)?.checked_mul(parts);
     };
     let (whole, upper) = match cut_last(upper, gap) {
-        Some((whole, upper)) => (digits(whole)?, upper),
+        Some((whole, upper)) => (from_digits(whole)?, upper),
         None => (0, upper),
     };
-    let each = parts.checked_div(digits(lower)?)?;
-    digits(upper)?.checked_mul(each)?.checked_add(whole.checked_mul(parts)?)
+    let each = parts.checked_div(from_digits(lower)?)?;
+    from_digits(upper)?.checked_mul(each)?.checked_add(whole.checked_mul(parts)?)
 }
 
 /// Writes `text`; `form` is the form in force and becomes the one that was used.

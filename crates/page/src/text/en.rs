@@ -9,6 +9,7 @@ mod kept;
 use super::{
     Buttons, Check, DimensionText, FieldText, Frame, Judge, Later, Opened, Proof, Send, Start, Text,
 };
+use hangtrue_core::short::{digits, fill};
 use hangtrue_core::{Dimension, Spot};
 
 /// The English page.
@@ -17,7 +18,7 @@ pub(super) static TEXT: Text = Text {
     language: "Language",
     colon: ": ",
     quotes: ["“", "”"],
-    progress: |at, of| format!("Step {at} of {of}"),
+    progress: |at, of| fill("Step {} of {}", &[&digits(at as u64), &digits(of as u64)]),
     button: Buttons {
         next: "Continue",
         next_all_the_same: "It is right, continue",
@@ -25,7 +26,7 @@ pub(super) static TEXT: Text = Text {
         change: "Change",
         read_again: "Read again",
         skip: "Leave it out",
-        use_text: |text| format!("Use {text}"),
+        use_text: |text| ["Use ", text].concat(),
         letters: "abc",
         numbers: "123",
         copy: "Copy",
@@ -77,10 +78,11 @@ pub(super) static TEXT: Text = Text {
         prepared_yes: "Yes: built to its minimum, or needs no building",
         prepared_no: "Not yet: tell me what has to be built",
         minimums: |post, header| {
-            format!(
-                "Common practice: posts at least {post} wide, and a header at least {header} \
-                 deep. A narrower post is built out; a shallower header is built down with a \
-                 channel or formed sheet."
+            fill(
+                "Common practice: posts at least {} wide, and a header at least {} deep. A \
+                 narrower post is built out; a shallower header is built down with a channel or \
+                 formed sheet.",
+                &[post, header],
             )
         },
         weld_caution: "Cutting and welding on a truck body is for licensed practice; local codes \

@@ -27,6 +27,7 @@ use crate::step::Step;
 use crate::text::{Later, Text};
 use hangtrue_core::check::Report;
 use hangtrue_core::say::Language;
+use hangtrue_core::short::digits;
 use maud::{Markup, html};
 
 /// What a screen is drawn from: the model, and what follows from it once.
@@ -142,7 +143,7 @@ fn page(scene: Scene<'_>, body: &Markup) -> Markup {
             @if let Some((at, of)) = progress(scene.model) {
                 div.progress {
                     span { ((scene.text().progress)(at, of)) }
-                    progress value=(at) max=(of) aria-hidden="true" {}
+                    progress value=(digits(at as u64)) max=(digits(of as u64)) aria-hidden="true" {}
                 }
             }
         }

@@ -4,6 +4,7 @@ use super::{Scene, picture, problems};
 use crate::event::{Action, keys};
 use crate::field::Field;
 use hangtrue_core::Length;
+use hangtrue_core::short::signed;
 use maud::{Markup, html};
 
 /// The field, whole. Keys and tape stand at the active one only.
@@ -61,11 +62,11 @@ fn slider(scene: Scene<'_>, field: Field, length: Length) -> Markup {
     let step = unit.step();
     html! {
         div.slider role="slider" tabindex="0" data-tape=(field.name())
-            data-across=(hangtrue_draw::tape_across(unit).nm())
-            data-mark=(step.nm())
+            data-across=(signed(hangtrue_draw::tape_across(unit).nm()))
+            data-mark=(signed(step.nm()))
             aria-label={ (scene.text().field.tape) ", " (speaker.place(field.spot)) }
-            aria-valuemin="0" aria-valuemax=(LONGEST.nm().div_euclid(step.nm()))
-            aria-valuenow=(length.nm().div_euclid(step.nm()))
+            aria-valuemin="0" aria-valuemax=(signed(LONGEST.nm().div_euclid(step.nm())))
+            aria-valuenow=(signed(length.nm().div_euclid(step.nm())))
             aria-valuetext=(speaker.length(length)) {
             (picture::tape(scene, length))
         }

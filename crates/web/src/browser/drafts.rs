@@ -7,6 +7,7 @@
 use super::Browser;
 use crate::app::{App, Program};
 use hangtrue_page::Event;
+use hangtrue_page::core::short::digits;
 use hangtrue_page::event::Trouble;
 use std::cell::{Cell, RefCell};
 use std::rc::Rc;
@@ -33,7 +34,7 @@ pub(super) struct Here {
 }
 
 fn name(id: u32) -> String {
-    [DRAFT, &id.to_string()].concat()
+    [DRAFT, &digits(id)].concat()
 }
 
 fn numbers(storage: &Storage) -> Vec<u32> {
@@ -87,7 +88,7 @@ impl Browser {
         if self.here.id.replace(Some(id)) != Some(id)
             && let Some(tab) = self.tab()
         {
-            let _ = tab.set_item(HERE, &id.to_string());
+            let _ = tab.set_item(HERE, &digits(id));
         }
     }
 
@@ -112,7 +113,7 @@ impl Browser {
         if storage.set_item(&name(id), text).is_err() {
             return self.tell_once(app, Trouble::Full);
         }
-        let number = id.to_string();
+        let number = digits(id);
         if read(&storage, LAST).as_ref() != Some(&number) {
             let _ = storage.set_item(LAST, &number);
         }

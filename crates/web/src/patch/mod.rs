@@ -128,13 +128,14 @@ struct Row<'a> {
     live: NodeList,
     /// How many stand before the others: new ones, and old ones that are claimed.
     done: u32,
-    /// What was shown last by those that stand behind.
+    /// What was shown last by those that stand behind, the next of them last.
     rest: Vec<markup::Node<'a>>,
 }
 
 impl<'a> Row<'a> {
     fn new(parent: &'a Node, old: Nodes<'a>) -> Result<Self, JsValue> {
-        let (live, rest) = (parent.child_nodes(), old.collect::<Vec<_>>());
+        let (live, mut rest) = (parent.child_nodes(), old.collect::<Vec<_>>());
+        rest.reverse();
         if live.length() as usize == rest.len() {
             Ok(Self { parent, live, done: 0, rest })
         } else {
@@ -154,9 +155,16 @@ impl<'a> Row<'a> {
 
     /// The next, if it is what is asked for.
     fn take_if(&mut self, is_it: impl Fn(markup::Node) -> bool) -> Option<markup::Node<'a>> {
-        let first = self.rest.first().copied().filter(|old| is_it(*old))?;
-        self.rest.remove(0);
-        Some(first)
+        self.rest.pop_if(|old| is_it(*old))
+    }
+
+    /// Takes one of the rest out, counted from the next. `Vec::remove` brings the formatter with it.
+    fn take(&mut self, at: usize) -> Option<markup::Node<'a>> {
+        let mut before: Vec<_> = (0..at).filter_map(|_| self.rest.pop()).collect();
+        let taken = self.rest.pop();
+        before.reverse();
+        self.rest.append(&mut before);
+        taken
     }
 
     fn insert(&self, made: &Node) -> Result<(), JsValue> {
@@ -179,13 +187,16 @@ impl<'a> Row<'a> {
             if at > 0 {
                 self.insert(&live)?;
             }
-            return Ok((at < self.rest.len()).then(|| self.rest.remove(at)));
+            return Ok(self.take(at));
         }
+        let mut moved = Vec::new();
         for _ in 0..at {
             self.parent.append_child(&self.live(0).ok_or(LOST)?)?;
-            let moved = self.rest.remove(0);
-            self.rest.push(moved);
+            moved.extend(self.rest.pop());
         }
+        moved.reverse();
+        moved.append(&mut self.rest);
+        self.rest = moved;
         Ok(self.take_if(|_| true))
     }
 
@@ -197,16 +208,16 @@ impl<'a> Row<'a> {
                 && old.attribute("id") == new.attribute("id")
         };
         if new.named().is_some() {
-            return self.rest.iter().position(fits);
+            return self.rest.iter().rev().position(fits);
         }
         if !new.holds_names() {
             return None;
         }
         let holds = |id: &str| {
-            self.rest.iter().position(|old| old.holds_names() && ids(*old).any(|it| it == id))
+            self.rest.iter().rev().position(|old| old.holds_names() && ids(*old).any(|it| it == id))
         };
         let at = ids(new).find_map(holds)?;
-        self.rest.get(at).is_some_and(fits).then_some(at)
+        self.rest.iter().rev().nth(at).is_some_and(fits).then_some(at)
     }
 
     /// The next element, if nothing says that it is another one. Text before it is dropped: it has no

@@ -4,116 +4,123 @@ use super::{capital, names};
 use crate::bounds::Reason;
 use crate::length::Unit;
 use crate::say::{Because, Hint, RuleSays, Subject};
+use crate::short::fill;
 use crate::spot::Dimension;
 
 pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
     match says {
         RuleSays::Missing(dimension) => {
-            format!("The {} has not been read.", names::dimension(*dimension))
+            fill("The {} has not been read.", &[names::dimension(*dimension)])
         }
-        RuleSays::NotPositive { spot, value } => format!(
+        RuleSays::NotPositive { spot, value } => fill(
             "{} reads {}. A reading must be more than 0.",
-            capital(names::spot(*spot)),
-            value.text(unit)
+            &[&capital(names::spot(*spot)), &value.text(unit)],
         ),
-        RuleSays::Beyond { subject, value, bound, above, because } => format!(
+        RuleSays::Beyond { subject, value, bound, above, because } => fill(
             "{} {} {}, {} than {}: {}.",
-            self::subject(*subject),
-            if matches!(subject, Subject::Reading(_)) { "reads" } else { "comes to" },
-            value.text(unit),
-            if *above { "more" } else { "less" },
-            bound.text(unit),
-            self::because(because)
+            &[
+                &self::subject(*subject),
+                if matches!(subject, Subject::Reading(_)) { "reads" } else { "comes to" },
+                &value.text(unit),
+                if *above { "more" } else { "less" },
+                &bound.text(unit),
+                &self::because(because),
+            ],
         ),
-        RuleSays::BowFillsHeader { header, bow } => format!(
+        RuleSays::BowFillsHeader { header, bow } => fill(
             "The header depth of {} is not more than the roof-bow depth of {}: \
              the bow would hang below the header.",
-            header.text(unit),
-            bow.text(unit)
+            &[&header.text(unit), &bow.text(unit)],
         ),
-        RuleSays::Spread { dimension, least, most, bound, because } => format!(
+        RuleSays::Spread { dimension, least, most, bound, because } => fill(
             "The {} readings run from {} to {}, {} apart. At most {} is expected: {}.",
-            names::dimension(*dimension),
-            least.text(unit),
-            most.text(unit),
-            (*most - *least).text(unit),
-            bound.text(unit),
-            self::because(because)
+            &[
+                names::dimension(*dimension),
+                &least.text(unit),
+                &most.text(unit),
+                &(*most - *least).text(unit),
+                &bound.text(unit),
+                &self::because(because),
+            ],
         ),
-        RuleSays::Repeats { spot, least, most, bound, because } => format!(
+        RuleSays::Repeats { spot, least, most, bound, because } => fill(
             "{} was read as {} and as {} at the same spot, {} apart. \
              The same spot gives the same reading within {}{}.",
-            capital(names::spot(*spot)),
-            least.text(unit),
-            most.text(unit),
-            (*most - *least).text(unit),
-            bound.text(unit),
-            theirs(because)
+            &[
+                &capital(names::spot(*spot)),
+                &least.text(unit),
+                &most.text(unit),
+                &(*most - *least).text(unit),
+                &bound.text(unit),
+                &theirs(because),
+            ],
         ),
         RuleSays::Closing { spot, dealer } => {
             [dealer, " asks for one more reading: ", names::spot(*spot), "."].concat()
         }
-        RuleSays::Exchanged { first, first_value, second, second_value } => format!(
+        RuleSays::Exchanged { first, first_value, second, second_value } => fill(
             "The {} of {} and the {} of {} look exchanged.",
-            names::dimension(*first),
-            first_value.text(unit),
-            names::dimension(*second),
-            second_value.text(unit)
+            &[
+                names::dimension(*first),
+                &first_value.text(unit),
+                names::dimension(*second),
+                &second_value.text(unit),
+            ],
         ),
-        RuleSays::HeaderToBow { spot, value, expected, bow } => format!(
+        RuleSays::HeaderToBow { spot, value, expected, bow } => fill(
             "{} reads {}. The other readings make it {}, and the difference is the roof-bow \
              depth of {}: the tape may have stopped at the bow, not at the roof skin.",
-            capital(names::spot(*spot)),
-            value.text(unit),
-            expected.text(unit),
-            bow.text(unit)
+            &[
+                &capital(names::spot(*spot)),
+                &value.text(unit),
+                &expected.text(unit),
+                &bow.text(unit),
+            ],
         ),
-        RuleSays::ShallowHeader { value, least, because } => format!(
+        RuleSays::ShallowHeader { value, least, because } => fill(
             "The header depth is {}, less than the {} a door needs above the opening{}.",
-            value.text(unit),
-            least.text(unit),
-            theirs(because)
+            &[&value.text(unit), &least.text(unit), &theirs(because)],
         ),
-        RuleSays::NarrowPost { spot, value, least, because } => format!(
+        RuleSays::NarrowPost { spot, value, least, because } => fill(
             "The {} is {}, less than the {} a vertical track needs{}.",
-            names::spot(*spot),
-            value.text(unit),
-            least.text(unit),
-            theirs(because)
+            &[names::spot(*spot), &value.text(unit), &least.text(unit), &theirs(because)],
         ),
     }
 }
 
 pub(crate) fn hint(hint: &Hint, unit: Unit) -> String {
     match hint {
-        Hint::ReadAgain(spot) => format!("Read the {} again.", names::spot(*spot)),
+        Hint::ReadAgain(spot) => fill("Read the {} again.", &[names::spot(*spot)]),
         Hint::Read(dimension) => {
-            format!("Read the {} in at least one place.", names::dimension(*dimension))
+            fill("Read the {} in at least one place.", &[names::dimension(*dimension)])
         }
         Hint::ReadSpot(spot) => ["Read ", names::spot(*spot), "."].concat(),
-        Hint::DidYouMean(text) => format!("If it was meant, type {text}."),
+        Hint::DidYouMean(text) => fill("If it was meant, type {}.", &[text]),
         Hint::HowToRead(dimension) => how_to_read(*dimension).to_owned(),
-        Hint::PutBack { first, first_value, second, second_value } => format!(
+        Hint::PutBack { first, first_value, second, second_value } => fill(
             "If so, type {} as the {} and {} as the {}.",
-            first_value.text(unit),
-            names::dimension(*first),
-            second_value.text(unit),
-            names::dimension(*second)
+            &[
+                &first_value.text(unit),
+                names::dimension(*first),
+                &second_value.text(unit),
+                names::dimension(*second),
+            ],
         ),
         Hint::BuildDown(by) => {
             let by = by.text(unit);
-            format!(
-                "Build the header down by {by} with a channel or formed sheet. That lowers the \
-                 sill-to-header height by {by} and raises the header depth by {by}. Re-measure \
-                 after the frame is built."
+            fill(
+                "Build the header down by {} with a channel or formed sheet. That lowers the \
+                 sill-to-header height by {} and raises the header depth by {}. Re-measure \
+                 after the frame is built.",
+                &[&by, &by, &by],
             )
         }
         Hint::BuildOut { spot, by } => {
             let by = by.text(unit);
-            format!(
-                "Build the {} out by {by}. That narrows the post-to-post width by {by}. \
+            fill(
+                "Build the {} out by {}. That narrows the post-to-post width by {}. \
                  Re-measure after the frame is built.",
-                names::place(*spot)
+                &[names::place(*spot), &by, &by],
             )
         }
         Hint::Straighten => {
