@@ -183,7 +183,8 @@ impl Form {
                 let last = body.chars().next_back()?;
                 let part = EIGHTHS.iter().position(|&eighth| eighth == last)?;
                 let whole = body.strip_suffix(last)?;
-                let whole = if whole.is_empty() { 0 } else { from_digits(whole.strip_suffix(gap)?)? };
+                let whole =
+                    if whole.is_empty() { 0 } else { from_digits(whole.strip_suffix(gap)?)? };
                 (whole.checked_mul(8)?.checked_add(u32::try_from(part).ok()?)?, 0)
             }
             Shape::Feet { mark } => {
@@ -200,7 +201,10 @@ impl Form {
                         return None;
                     }
                     let scale = 10_u32.checked_pow(decimals)?;
-                    (from_digits(whole)?.checked_mul(scale)?.checked_add(from_digits(part)?)?, decimals)
+                    (
+                        from_digits(whole)?.checked_mul(scale)?.checked_add(from_digits(part)?)?,
+                        decimals,
+                    )
                 }
             },
         };
