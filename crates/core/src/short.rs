@@ -55,7 +55,9 @@ pub fn fill(template: &str, parts: &[&str]) -> String {
     let (mut rest, mut parts) = (template, parts.iter());
     while let Some((before, behind)) = cut_first(rest, "{}") {
         text.push_str(before);
-        text.push_str(parts.next().copied().unwrap_or_default());
+        let part = parts.next();
+        debug_assert!(part.is_some(), "fewer parts than places: {template}");
+        text.push_str(part.copied().unwrap_or_default());
         rest = behind;
     }
     debug_assert!(parts.next().is_none(), "more parts than places: {template}");

@@ -1,5 +1,7 @@
 //! Where a tape can lie: eighteen spots, in seven groups, four of which are ordered.
 
+use crate::short::cut_first;
+
 /// One of the four numbers a door is cut to.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
 pub enum Dimension {
@@ -172,7 +174,7 @@ impl Spot {
     /// The spot of a name in files.
     #[must_use]
     pub fn from_key(key: &str) -> Option<Self> {
-        let (group, place) = key.split_once('.')?;
+        let (group, place) = cut_first(key, ".")?;
         Self::ALL.into_iter().find(|spot| spot.group().key() == group && spot.place() == place)
     }
 }

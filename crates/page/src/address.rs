@@ -2,6 +2,7 @@
 
 use crate::field::Field;
 use crate::step::Step;
+use hangtrue_core::short::cut_first;
 
 /// The counter desk's address: a page of its own, [`DESK_PAGE`].
 pub(crate) const DESK: &str = "/desk";
@@ -49,7 +50,7 @@ impl Address {
     #[must_use]
     pub fn from_text(text: &str) -> Option<Self> {
         let path = text.strip_prefix('/')?;
-        let (slug, rest) = match path.split_once('/') {
+        let (slug, rest) = match cut_first(path, "/") {
             Some((slug, rest)) => (slug, Some(rest)),
             None => (path, None),
         };

@@ -11,6 +11,7 @@ use crate::effect::Effect;
 use crate::model::Model;
 use crate::step::Step;
 use hangtrue_core::order::{Date, Order};
+use hangtrue_core::short::cut_first;
 use hangtrue_core::{Dimension, Length, Survey};
 
 /// The format that is written.
@@ -97,15 +98,15 @@ impl Draft {
         let (day, rest) = if text.starts_with('/') {
             (None, text)
         } else {
-            let (format, rest) = text.split_once(' ').ok_or(Unopened::Damaged)?;
+            let (format, rest) = cut_first(text, " ").ok_or(Unopened::Damaged)?;
             let format: u32 = format.parse().map_err(|_| Unopened::Damaged)?;
             if format > FORMAT {
                 return Err(Unopened::Newer);
             }
-            let (day, rest) = rest.split_once(' ').ok_or(Unopened::Damaged)?;
+            let (day, rest) = cut_first(rest, " ").ok_or(Unopened::Damaged)?;
             (Date::from_text(day), rest)
         };
-        let (address, payload) = rest.split_once(' ').ok_or(Unopened::Damaged)?;
+        let (address, payload) = cut_first(rest, " ").ok_or(Unopened::Damaged)?;
         let address = Address::from_text(address).ok_or(Unopened::Damaged)?;
         let order = hangtrue_link::decode(payload).map_err(|_| Unopened::Damaged)?;
         Ok(Self { day, address, order })

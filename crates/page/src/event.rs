@@ -3,7 +3,7 @@
 use crate::field::Field;
 use crate::step::Step;
 use hangtrue_core::say::Language;
-use hangtrue_core::short::{digits, signed};
+use hangtrue_core::short::{cut_first, digits, signed};
 use hangtrue_core::{Length, Spot, Unit};
 
 /// One thing that happened.
@@ -188,10 +188,16 @@ impl Action {
         }
     }
 
+    /// Whether a code is that of a key.
+    #[must_use]
+    pub fn is_key(code: &str) -> bool {
+        code.starts_with("eighths:") || code.starts_with("nudge:")
+    }
+
     /// The action of a code; none for anything else.
     #[must_use]
     pub fn from_code(code: &str) -> Option<Self> {
-        let (word, rest) = code.split_once(':').unwrap_or((code, ""));
+        let (word, rest) = cut_first(code, ":").unwrap_or((code, ""));
         Some(match word {
             "next" => Self::Next,
             "back" => Self::Back,
@@ -203,7 +209,7 @@ impl Action {
             "letters" => Self::Letters,
             "answer" => Self::Answer(rest.to_owned()),
             "use" => {
-                let (field, text) = rest.split_once(':')?;
+                let (field, text) = cut_first(rest, ":")?;
                 Self::Use(Field::from_name(field)?, text.to_owned())
             }
             "confirm" => Self::Confirm(rest.to_owned()),

@@ -1,7 +1,7 @@
 //! The name of a field that takes a reading.
 
 use hangtrue_core::Spot;
-use hangtrue_core::short::digits;
+use hangtrue_core::short::{cut_first, digits};
 
 /// A reading's field: which spot, and which of the readings there.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -31,7 +31,7 @@ impl Field {
     /// The field of a name.
     #[must_use]
     pub fn from_name(name: &str) -> Option<Self> {
-        let (key, index) = match name.split_once('~') {
+        let (key, index) = match cut_first(name, "~") {
             Some((key, index)) => (key, index.parse().ok().filter(|index| *index < 16)?),
             None => (name, 0),
         };

@@ -254,11 +254,10 @@ fn confirm(model: &mut Model, key: &str) -> Vec<Effect> {
     let found = report.findings.iter().map(confirmation).find(|c| confirm_key(c) == key);
     let Some(found) = found else { return Vec::new() };
     let confirmed = &mut model.order.confirmed;
-    match confirmed.iter().position(|c| *c == found) {
-        Some(at) => {
-            confirmed.remove(at);
-        }
-        None => confirmed.push(found),
+    if confirmed.contains(&found) {
+        confirmed.retain(|c| *c != found);
+    } else {
+        confirmed.push(found);
     }
     if model.step != Step::Check {
         model.told = false;

@@ -5,6 +5,7 @@ use super::parse::read_folded;
 use super::print::Form;
 use super::{ReadErrorKind, Refusal, Unit, words};
 use crate::say::Language;
+use crate::short::cut_first;
 
 /// `refusal` with the meanings that mending `text` brings, where it has none.
 pub(super) fn with_meanings(
@@ -44,7 +45,7 @@ fn without_minus(text: &str) -> Option<String> {
     let text = text.replace(MINUS, " ");
     let text = text.trim_start().trim_start_matches('-');
     // `96 minus a sixteenth` is another matter.
-    Some(match text.split_once(' ') {
+    Some(match cut_first(text, " ") {
         Some((word, rest)) if words::is_minus(word) => rest.to_owned(),
         _ => text.to_owned(),
     })

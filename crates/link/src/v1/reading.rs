@@ -222,7 +222,7 @@ fn from_digits(text: &str) -> Option<u32> {
 
 /// `92`, `3/16` or `92 3/16`, counted in `parts`.
 fn parts_in(text: &str, parts: u32, gap: &str) -> Option<u32> {
-    let Some((upper, lower)) = text.split_once('/') else {
+    let Some((upper, lower)) = cut_first(text, "/") else {
         return from_digits(text)?.checked_mul(parts);
     };
     let (whole, upper) = match cut_last(upper, gap) {

@@ -16,7 +16,7 @@ pub(super) fn types(event: &Event) -> bool {
     match event {
         Event::Input { name, .. } => Field::from_name(name).is_some(),
         Event::Slide { .. } => true,
-        Event::Press(code) => matches!(Action::from_code(code), Some(Action::Key(_))),
+        Event::Press(code) => Action::is_key(code),
         _ => false,
     }
 }

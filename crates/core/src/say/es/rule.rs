@@ -4,6 +4,7 @@ use super::{capital, names, text};
 use crate::bounds::Reason;
 use crate::length::Unit;
 use crate::say::{Because, Hint, RuleSays, Subject};
+use crate::short::fill;
 use crate::spot::Dimension;
 
 pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
@@ -12,75 +13,73 @@ pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
         RuleSays::Missing(dimension) => {
             ["Falta medir ", &names::the_dimension(*dimension), "."].concat()
         }
-        RuleSays::NotPositive { spot, value } => format!(
+        RuleSays::NotPositive { spot, value } => fill(
             "{}: se midió {}. Una medida tiene que ser más de 0.",
-            capital(names::spot(*spot)),
-            text(*value)
+            &[&capital(names::spot(*spot)), &text(*value)],
         ),
-        RuleSays::Beyond { subject, value, bound, above, because } => format!(
+        RuleSays::Beyond { subject, value, bound, above, because } => fill(
             "{}: {}, {} de {}; {}.",
-            self::subject(*subject),
-            text(*value),
-            if *above { "más" } else { "menos" },
-            text(*bound),
-            self::because(because)
+            &[
+                &self::subject(*subject),
+                &text(*value),
+                if *above { "más" } else { "menos" },
+                &text(*bound),
+                &self::because(because),
+            ],
         ),
-        RuleSays::BowFillsHeader { header, bow } => format!(
+        RuleSays::BowFillsHeader { header, bow } => fill(
             "La profundidad del dintel, {}, no es más que la profundidad del arco del techo, {}: el arco \
              colgaría más abajo que el dintel.",
-            text(*header),
-            text(*bow)
+            &[&text(*header), &text(*bow)],
         ),
-        RuleSays::Spread { dimension, least, most, bound, because } => format!(
+        RuleSays::Spread { dimension, least, most, bound, because } => fill(
             "Las medidas {} van de {} a {}, con {} de diferencia. Se espera a lo más {}; {}.",
-            names::of_the_dimension(*dimension),
-            text(*least),
-            text(*most),
-            text(*most - *least),
-            text(*bound),
-            self::because(because)
+            &[
+                &names::of_the_dimension(*dimension),
+                &text(*least),
+                &text(*most),
+                &text(*most - *least),
+                &text(*bound),
+                &self::because(because),
+            ],
         ),
-        RuleSays::Repeats { spot, least, most, bound, because } => format!(
+        RuleSays::Repeats { spot, least, most, bound, because } => fill(
             "{}: en el mismo punto se midió {} y {}, con {} de diferencia. El mismo punto da la \
              misma medida con a lo más {} de diferencia{}.",
-            capital(names::spot(*spot)),
-            text(*least),
-            text(*most),
-            text(*most - *least),
-            text(*bound),
-            theirs(because)
+            &[
+                &capital(names::spot(*spot)),
+                &text(*least),
+                &text(*most),
+                &text(*most - *least),
+                &text(*bound),
+                &theirs(because),
+            ],
         ),
         RuleSays::Closing { spot, dealer } => {
             [dealer, " pide una medida más: ", names::spot(*spot), "."].concat()
         }
-        RuleSays::Exchanged { first, first_value, second, second_value } => format!(
+        RuleSays::Exchanged { first, first_value, second, second_value } => fill(
             "Parece que se intercambiaron {}, {}, y {}, {}.",
-            names::the_dimension(*first),
-            text(*first_value),
-            names::the_dimension(*second),
-            text(*second_value)
+            &[
+                &names::the_dimension(*first),
+                &text(*first_value),
+                &names::the_dimension(*second),
+                &text(*second_value),
+            ],
         ),
-        RuleSays::HeaderToBow { spot, value, expected, bow } => format!(
+        RuleSays::HeaderToBow { spot, value, expected, bow } => fill(
             "{}: {}. Según las otras medidas son {}, y la diferencia es la profundidad del arco \
              del techo, {}: quizá la cinta topó con el arco y no con la lámina del techo.",
-            capital(names::spot(*spot)),
-            text(*value),
-            text(*expected),
-            text(*bow)
+            &[&capital(names::spot(*spot)), &text(*value), &text(*expected), &text(*bow)],
         ),
-        RuleSays::ShallowHeader { value, least, because } => format!(
+        RuleSays::ShallowHeader { value, least, because } => fill(
             "La profundidad del dintel es de {}. Arriba de la abertura, una puerta necesita al \
              menos {}{}.",
-            text(*value),
-            text(*least),
-            theirs(because)
+            &[&text(*value), &text(*least), &theirs(because)],
         ),
-        RuleSays::NarrowPost { spot, value, least, because } => format!(
+        RuleSays::NarrowPost { spot, value, least, because } => fill(
             "{}: {}. Un riel vertical necesita al menos {}{}.",
-            capital(names::spot(*spot)),
-            text(*value),
-            text(*least),
-            theirs(because)
+            &[&capital(names::spot(*spot)), &text(*value), &text(*least), &theirs(because)],
         ),
     }
 }
@@ -98,27 +97,30 @@ pub(crate) fn hint(hint: &Hint, unit: Unit) -> String {
             ["Si eso se quiso decir, escriba ", &meant, "."].concat()
         }
         Hint::HowToRead(dimension) => how_to_read(*dimension).to_owned(),
-        Hint::PutBack { first, first_value, second, second_value } => format!(
+        Hint::PutBack { first, first_value, second, second_value } => fill(
             "Si es así, escriba {} en {} y {} en {}.",
-            text(*first_value),
-            names::the_dimension(*first),
-            text(*second_value),
-            names::the_dimension(*second)
+            &[
+                &text(*first_value),
+                &names::the_dimension(*first),
+                &text(*second_value),
+                &names::the_dimension(*second),
+            ],
         ),
         Hint::BuildDown(by) => {
             let by = text(*by);
-            format!(
-                "Baje el dintel {by} con un canal o un perfil de lámina. Eso quita {by} a la \
-                 altura del umbral al dintel y suma {by} a la profundidad del dintel. Mida de \
-                 nuevo cuando el marco esté hecho."
+            fill(
+                "Baje el dintel {} con un canal o un perfil de lámina. Eso quita {} a la \
+                 altura del umbral al dintel y suma {} a la profundidad del dintel. Mida de \
+                 nuevo cuando el marco esté hecho.",
+                &[&by, &by, &by],
             )
         }
         Hint::BuildOut { spot, by } => {
             let by = text(*by);
-            format!(
-                "Engruese el {} {by} hacia la abertura. Eso quita {by} al ancho de poste a poste. \
+            fill(
+                "Engruese el {} {} hacia la abertura. Eso quita {} al ancho de poste a poste. \
                  Mida de nuevo cuando el marco esté hecho.",
-                names::place(*spot)
+                &[names::place(*spot), &by, &by],
             )
         }
         Hint::Straighten => {

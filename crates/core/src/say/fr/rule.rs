@@ -4,6 +4,7 @@ use super::{capital, names, text};
 use crate::bounds::Reason;
 use crate::length::Unit;
 use crate::say::{Because, Hint, RuleSays, Subject};
+use crate::short::fill;
 use crate::spot::Dimension;
 
 pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
@@ -12,76 +13,74 @@ pub(crate) fn say(says: &RuleSays, unit: Unit) -> String {
         RuleSays::Missing(dimension) => {
             ["Il manque ", &names::the_dimension(*dimension), "."].concat()
         }
-        RuleSays::NotPositive { spot, value } => format!(
+        RuleSays::NotPositive { spot, value } => fill(
             "{}\u{a0}: {}. Une mesure doit être de plus de 0.",
-            capital(names::spot(*spot)),
-            text(*value)
+            &[&capital(names::spot(*spot)), &text(*value)],
         ),
-        RuleSays::Beyond { subject, value, bound, above, because } => format!(
+        RuleSays::Beyond { subject, value, bound, above, because } => fill(
             "{}\u{a0}: {}, {} de {}; {}.",
-            self::subject(*subject),
-            text(*value),
-            if *above { "plus" } else { "moins" },
-            text(*bound),
-            self::because(because)
+            &[
+                &self::subject(*subject),
+                &text(*value),
+                if *above { "plus" } else { "moins" },
+                &text(*bound),
+                &self::because(because),
+            ],
         ),
-        RuleSays::BowFillsHeader { header, bow } => format!(
+        RuleSays::BowFillsHeader { header, bow } => fill(
             "La profondeur du linteau, {}, n’est pas plus grande que la profondeur de l’arceau du toit, \
              {}\u{a0}: l’arceau pendrait plus bas que le linteau.",
-            text(*header),
-            text(*bow)
+            &[&text(*header), &text(*bow)],
         ),
-        RuleSays::Spread { dimension, least, most, bound, because } => format!(
+        RuleSays::Spread { dimension, least, most, bound, because } => fill(
             "Les mesures de {} vont de {} à {}, soit {} d’écart. On attend au plus {}; {}.",
-            names::the_dimension(*dimension),
-            text(*least),
-            text(*most),
-            text(*most - *least),
-            text(*bound),
-            self::because(because)
+            &[
+                &names::the_dimension(*dimension),
+                &text(*least),
+                &text(*most),
+                &text(*most - *least),
+                &text(*bound),
+                &self::because(because),
+            ],
         ),
-        RuleSays::Repeats { spot, least, most, bound, because } => format!(
+        RuleSays::Repeats { spot, least, most, bound, because } => fill(
             "{}\u{a0}: au même point, on a mesuré {} et {}, soit {} d’écart. Le même point donne \
              la même mesure à {} près{}.",
-            capital(names::spot(*spot)),
-            text(*least),
-            text(*most),
-            text(*most - *least),
-            text(*bound),
-            theirs(because)
+            &[
+                &capital(names::spot(*spot)),
+                &text(*least),
+                &text(*most),
+                &text(*most - *least),
+                &text(*bound),
+                &theirs(because),
+            ],
         ),
         RuleSays::Closing { spot, dealer } => {
             [dealer, " demande une mesure de plus\u{a0}: ", names::spot(*spot), "."].concat()
         }
-        RuleSays::Exchanged { first, first_value, second, second_value } => format!(
+        RuleSays::Exchanged { first, first_value, second, second_value } => fill(
             "{}, {}, et {}, {}, semblent interverties.",
-            capital(&names::the_dimension(*first)),
-            text(*first_value),
-            names::the_dimension(*second),
-            text(*second_value)
+            &[
+                &capital(&names::the_dimension(*first)),
+                &text(*first_value),
+                &names::the_dimension(*second),
+                &text(*second_value),
+            ],
         ),
-        RuleSays::HeaderToBow { spot, value, expected, bow } => format!(
+        RuleSays::HeaderToBow { spot, value, expected, bow } => fill(
             "{}\u{a0}: {}. D’après les autres mesures, ce serait {}, et la différence est la \
              profondeur de l’arceau du toit, {}\u{a0}: le ruban s’est peut-être arrêté à \
              l’arceau et non à la tôle du toit.",
-            capital(names::spot(*spot)),
-            text(*value),
-            text(*expected),
-            text(*bow)
+            &[&capital(names::spot(*spot)), &text(*value), &text(*expected), &text(*bow)],
         ),
-        RuleSays::ShallowHeader { value, least, because } => format!(
+        RuleSays::ShallowHeader { value, least, because } => fill(
             "La profondeur du linteau est de {}. Au-dessus de l’ouverture, une porte a besoin \
              d’au moins {}{}.",
-            text(*value),
-            text(*least),
-            theirs(because)
+            &[&text(*value), &text(*least), &theirs(because)],
         ),
-        RuleSays::NarrowPost { spot, value, least, because } => format!(
+        RuleSays::NarrowPost { spot, value, least, because } => fill(
             "{}\u{a0}: {}. Un rail vertical a besoin d’au moins {}{}.",
-            capital(names::spot(*spot)),
-            text(*value),
-            text(*least),
-            theirs(because)
+            &[&capital(names::spot(*spot)), &text(*value), &text(*least), &theirs(because)],
         ),
     }
 }
@@ -99,27 +98,30 @@ pub(crate) fn hint(hint: &Hint, unit: Unit) -> String {
             ["Si c’est ce que vous vouliez dire, tapez ", &meant, "."].concat()
         }
         Hint::HowToRead(dimension) => how_to_read(*dimension).to_owned(),
-        Hint::PutBack { first, first_value, second, second_value } => format!(
+        Hint::PutBack { first, first_value, second, second_value } => fill(
             "Si oui, tapez {} pour {} et {} pour {}.",
-            text(*first_value),
-            names::the_dimension(*first),
-            text(*second_value),
-            names::the_dimension(*second)
+            &[
+                &text(*first_value),
+                &names::the_dimension(*first),
+                &text(*second_value),
+                &names::the_dimension(*second),
+            ],
         ),
         Hint::BuildDown(by) => {
             let by = text(*by);
-            format!(
-                "Abaissez le linteau de {by} avec un profilé en U ou une tôle pliée. Cela enlève \
-                 {by} à la hauteur du seuil au linteau et ajoute {by} à la profondeur du linteau. \
-                 Mesurez de nouveau une fois le cadre préparé."
+            fill(
+                "Abaissez le linteau de {} avec un profilé en U ou une tôle pliée. Cela enlève \
+                 {} à la hauteur du seuil au linteau et ajoute {} à la profondeur du linteau. \
+                 Mesurez de nouveau une fois le cadre préparé.",
+                &[&by, &by, &by],
             )
         }
         Hint::BuildOut { spot, by } => {
             let by = text(*by);
-            format!(
-                "Épaississez le {} de {by} vers l’ouverture. Cela enlève {by} à la largeur de \
+            fill(
+                "Épaississez le {} de {} vers l’ouverture. Cela enlève {} à la largeur de \
                  poteau à poteau. Mesurez de nouveau une fois le cadre préparé.",
-                names::place(*spot)
+                &[names::place(*spot), &by, &by],
             )
         }
         Hint::Straighten => {
