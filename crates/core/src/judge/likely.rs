@@ -84,17 +84,14 @@ fn rank(answer: &Answer) -> f64 {
 
 /// The reading that speaks for a pattern, and what it meant under a guess.
 fn meant(readings: &[Reading], pattern: &Pattern, weighed: &Weighed) -> Option<(usize, Length)> {
-    let entry = match pattern.about {
-        About::One(i) => i,
-        _ => speaker(readings, pattern)?,
-    };
-    let reading = readings.get(entry)?;
-    if weighed.guess.least < weighed.guess.most || weighed.guess.meant.is_none() {
-        let direction = pattern.direction.get(entry)?;
-        let value = Length::from_mm_f64(reading.mm - direction * weighed.change);
-        return Some((entry, value.round_to(reading.unit.step())));
+    let entry = speaker(readings, pattern)?;
+    if let Some(value) = weighed.guess.meant {
+        return Some((entry, value));
     }
-    weighed.guess.meant.map(|value| (entry, value))
+    let reading = readings.get(entry)?;
+    let direction = pattern.direction.get(entry)?;
+    let value = Length::from_mm_f64(reading.mm - direction * weighed.change);
+    Some((entry, value.round_to(reading.unit.step())))
 }
 
 /// The tightest reading of the first dimension in a pattern.

@@ -248,7 +248,8 @@ fn habit(list: &[Reading]) -> Option<Pattern> {
             least: off.to_mm(),
             most: off.to_mm(),
             prior: HABIT * share,
-            meant: Some(first.length - *off),
+            // Of each long reading another.
+            meant: None,
         })
         .collect();
     Some(Pattern { about: About::Long, direction, guesses, knock: None })

@@ -1,4 +1,4 @@
-//! What the judge says of surveys made by hand, one golden: `tests/goldens/judge.txt`.
+//! What the judge says of surveys made by hand, one golden: `tests/goldens/judge/judgements.txt`.
 //!
 //! Three frames, read in six ways; then one reading at a time is changed as a person would get it
 //! wrong. `HANGTRUE_BLESS=1 cargo test -p hangtrue-core --test judge` writes it anew; read the diff.
@@ -57,13 +57,13 @@ const READ: [(&str, Unit, &str); 7] = [
     (
         "metric, one frame in inches",
         Unit::Millimetre,
-        "width.middle 2440, height.center 101 1/2 in, \
+        "width.middle 2440, height.center 101 9/16 in, \
         header.center 241, bow.first 32, diagonal.rising 3543",
     ),
 ];
 
 /// What a person gets wrong, by the spot it is read at.
-const CHANGED: [&str; 34] = [
+const CHANGED: [&str; 45] = [
     "width.middle 29 3/16",
     "width.middle 93 3/16",
     "width.middle 92 13/16",
@@ -87,6 +87,7 @@ const CHANGED: [&str; 34] = [
     "height.center 109 3/4",
     "height.left 101 3/4",
     "header.center 6 1/2",
+    "header.center 6 5/8",
     "header.center 9",
     "header.center 8 1/4",
     "header.center 1 1/4",
@@ -98,6 +99,17 @@ const CHANGED: [&str; 34] = [
     "diagonal.rising 132 1/8",
     "loop.sill_to_bow 110 3/4",
     "loop.sill_to_bow 112 1/2",
+    // Several at once: two exchanged, all of a dimension, a habit, none left.
+    "width.low 101 1/2, height.left 92 1/4",
+    "header.left 1 1/4, bow.first 9 1/2",
+    "width.low 93 1/4, width.middle 93 3/16, width.high 93 1/4",
+    "bow.first 2 1/4, bow.second 2 5/16",
+    "bow.first 2 5/16, bow.second 2 1/4",
+    "header.left 10 1/2, header.center 10 1/2, header.right 10 7/16",
+    "width.low 2341 mm",
+    "bow.first 0",
+    "height.center 107 13/16",
+    "height.left 24",
 ];
 
 /// The same in millimetres.
@@ -142,31 +154,32 @@ fn what_the_judge_says_is_what_it_said() {
         let changed = if unit == Unit::Inch { &CHANGED[..] } else { &CHANGED_METRIC };
         for change in changed {
             let mut survey = sound.clone();
-            put(&mut survey, change);
+            change.split(", ").for_each(|one| put(&mut survey, one));
             let _ = writeln!(text, "{change}: {}", told::short(&judged(&survey), unit));
         }
         text.push('\n');
     }
-    // Two exchanged, a habit that shifts every long reading, a unit that is not the tape's.
-    let shifted = "width.low 93 1/4, width.high 93 1/4, height.left 102 1/2, height.right 102 5/8, \
-        header.left 9 1/2, header.right 9 7/16, bow.first 1 1/4, diagonal.rising 138 3/16";
+    // What is not read at all.
     for readings in [
-        "width.middle 101 1/2, height.center 92 3/16, header.center 9 1/2, bow.first 1 1/4",
-        "width.middle 92 3/16, height.center 101 1/2, header.center 1 1/4, bow.first 9 1/2",
-        "width.low 92 1/4, width.high 101 1/2, height.left 92 1/4, height.right 101 5/8, \
-            header.center 9 1/2, bow.first 1 1/4, diagonal.rising 137 3/16",
-        shifted,
         "width.middle 92 3/16, height.center 101 1/2",
+        "width.middle 92 3/16, height.center 148",
+        "width.middle 92 3/16, header.center 1 1/4",
+        "header.center 9 1/2, bow.first 9",
+        "height.center 92 3/16, header.center 50",
         "width.middle 92 3/16",
+        "bow.third 1 1/4",
         "diagonal.rising 137 1/8",
         "",
     ] {
-        let survey =
-            if readings.is_empty() { Survey::new(Unit::Inch) } else { read(Unit::Inch, readings) };
-        let said = told::short(&judge(&survey, &Profile::default()), Unit::Inch);
+        let survey = match readings {
+            "" => Survey::new(Unit::Inch),
+            readings => read(Unit::Inch, readings),
+        };
+        let said = told::all(&judge(&survey, &Profile::default()), Unit::Inch);
         let _ = writeln!(text, "# {readings}\n{said}");
     }
-    let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/goldens/judge.txt");
+    let path =
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/goldens/judge/judgements.txt");
     if std::env::var_os("HANGTRUE_BLESS").is_some() {
         std::fs::write(&path, &text).expect("it is written");
     }

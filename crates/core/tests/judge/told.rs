@@ -1,6 +1,6 @@
 //! A judgement in words and numbers, as the golden holds it.
 
-use hangtrue_core::judge::{AdjustedReading, Judgement, Likely, Next};
+use hangtrue_core::judge::{AdjustedReading, Judgement, Likely, Next, findings};
 use hangtrue_core::{Length, Unit};
 
 /// Four digits that count.
@@ -54,11 +54,16 @@ fn verdict(judgement: &Judgement) -> String {
     [&figure(judgement.wrong), alarm].concat()
 }
 
-/// How likely something is wrong, what most of all, and what to read next: one line.
+/// How likely something is wrong, what most of all, what is found, what to read next: one line.
 pub(crate) fn short(judgement: &Judgement, unit: Unit) -> String {
     let first = judgement.likely.first().map(|one| likely(one, unit));
     let then = judgement.next.first().map(next);
-    let parts = [Some(verdict(judgement)), first, then];
+    let found = findings(judgement);
+    let found = found.first().map(|finding| {
+        let spots: Vec<_> = finding.spots.iter().map(|spot| spot.key()).collect();
+        format!("finds {}, {} hints", spots.join("+"), finding.hints.len())
+    });
+    let parts = [Some(verdict(judgement)), first, found, then];
     parts.into_iter().flatten().collect::<Vec<_>>().join("; ")
 }
 

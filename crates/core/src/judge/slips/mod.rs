@@ -295,23 +295,4 @@ pub(super) mod testing {
 }
 
 #[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_slip_offers_no_more_than_it_has() {
-        for slip in &SLIPS {
-            for sixteenths in [1475, 1472, 1480, 152, 20] {
-                for (value, share) in testing::values(slip, Group::Width, sixteenths) {
-                    assert!(share > 0.0 && share <= 1.0, "{:?} {value} {share}", slip.kind);
-                }
-            }
-        }
-    }
-
-    #[test]
-    fn digits_come_last_first() {
-        assert_eq!(digits(187).collect::<Vec<_>>(), [(1, 7), (10, 8), (100, 1)]);
-        assert_eq!(digits(0).collect::<Vec<_>>(), [(1, 0)]);
-    }
-}
+mod tests;
