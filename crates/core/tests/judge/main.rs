@@ -5,13 +5,15 @@
 
 #![allow(clippy::expect_used, reason = "a test may fail")]
 
+#[path = "../golden/mod.rs"]
+mod golden;
 mod told;
 
+use golden::golden;
 use hangtrue_core::judge::judge;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Spot, Survey, Unit};
 use std::fmt::Write as _;
-use std::path::Path;
 
 /// A frame and how it was read: `spot text` each, `/` between repeats at one spot.
 const READ: [(&str, Unit, &str); 7] = [
@@ -178,14 +180,5 @@ fn what_the_judge_says_is_what_it_said() {
         let said = told::all(&judge(&survey, &Profile::default()), Unit::Inch);
         let _ = writeln!(text, "# {readings}\n{said}");
     }
-    let path =
-        Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/goldens/judge/judgements.txt");
-    if std::env::var_os("HANGTRUE_BLESS").is_some() {
-        std::fs::write(&path, &text).expect("it is written");
-    }
-    let golden = std::fs::read_to_string(&path).unwrap_or_default();
-    for (at, (is, was)) in text.lines().zip(golden.lines()).enumerate() {
-        assert_eq!(is, was, "line {}; if meant, bless with HANGTRUE_BLESS=1", at + 1);
-    }
-    assert_eq!(text.lines().count(), golden.lines().count());
+    golden("judge/judgements.txt", &text);
 }

@@ -1,6 +1,10 @@
 //! What every slip offers, and what is taken for a slip.
 
+#[path = "../../../tests/golden/mod.rs"]
+mod golden;
+
 use super::*;
+use golden::golden;
 
 #[test]
 fn a_slip_offers_no_more_than_it_has() {
@@ -55,7 +59,7 @@ fn what_was_meant_is_what_it_was() {
             };
         });
     }
-    golden("slips.txt", text.trim_start());
+    golden("judge/slips.txt", text.trim_start());
 }
 
 /// The likeliest slip between what was sent and what was heard, likewise.
@@ -104,20 +108,7 @@ fn what_was_between_is_what_it_was() {
             }
         }
     }
-    golden("between.txt", &text);
-}
-
-fn golden(name: &str, text: &str) {
-    let folder = concat!(env!("CARGO_MANIFEST_DIR"), "/../../tests/goldens/judge/");
-    let path = [folder, name].concat();
-    if std::env::var_os("HANGTRUE_BLESS").is_some() {
-        std::fs::write(&path, text).unwrap();
-    }
-    let golden = std::fs::read_to_string(&path).unwrap_or_default();
-    for (at, (is, was)) in text.lines().zip(golden.lines()).enumerate() {
-        assert_eq!(is, was, "line {} of {name}; if meant, HANGTRUE_BLESS=1", at + 1);
-    }
-    assert_eq!(text.lines().count(), golden.lines().count());
+    golden("judge/between.txt", &text);
 }
 
 #[test]
