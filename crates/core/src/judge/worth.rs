@@ -184,3 +184,14 @@ fn uncovers(mass: f64, shift: f64) -> f64 {
 fn expected(fit: &Fit<'_>, spot: Spot) -> f64 {
     super::network::model(spot, &fit.sizes).map_or(0.0, |(value, _)| value)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_reading_that_the_slip_does_not_move_uncovers_nothing() {
+        assert_eq!([uncovers(0.5, 0.0), uncovers(1e-4, 0.0)], [0.0, 0.0]);
+        assert!(uncovers(1e-3, 5.0) > 0.9 && uncovers(1e-3, 1.0) < 0.1);
+    }
+}

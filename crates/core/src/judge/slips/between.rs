@@ -13,8 +13,6 @@ pub enum Way {
     Read,
 }
 
-/// Over the telephone a thing that sounds alike is likelier by this factor. Assumed.
-const SOUNDS_ALIKE: f64 = 20.0;
 /// The share of a stretch that one step of the tape gets.
 const STEP_MM: f64 = 1.6;
 
@@ -42,14 +40,15 @@ pub fn between(
             }
             Candidate::Value(..) | Candidate::Shift(..) => return,
         };
-        let fits = match (slip, way) {
+        let explains = match slip {
             // That something else happened is no explanation.
-            (SlipKind::Other, _) => return,
-            (SlipKind::Heard, Way::Said) => fits * SOUNDS_ALIKE,
-            // Nobody heard anything.
-            (SlipKind::Heard, Way::Read) => return,
-            _ => fits,
+            SlipKind::Other => false,
+            SlipKind::Heard => way == Way::Said,
+            _ => true,
         };
+        if !explains {
+            return;
+        }
         if best.is_none_or(|(_, most)| fits > most) {
             best = Some((slip, fits));
         }

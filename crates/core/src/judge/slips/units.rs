@@ -25,12 +25,19 @@ fn meant(written: &Written, meant: &mut Meant<'_>) {
 
 #[cfg(test)]
 mod tests {
-    use super::super::testing::explains;
+    use super::super::testing::{explains, values};
     use super::*;
+    use crate::spot::Group;
 
     #[test]
     fn centimetres_in_a_field_of_inches() {
         // 92 in are 233.68 cm; written to the sixteenth.
         assert!(explains(&SLIP, 233 * 16 + 11, 92 * 16));
+    }
+
+    #[test]
+    fn what_no_tape_can_read_is_no_other_units_number() {
+        let of = |inches: i64| values(&SLIP, Group::Width, inches * 16).len();
+        assert_eq!([of(100_000), of(100_001)], [6, 0]);
     }
 }
