@@ -114,7 +114,6 @@ fn row(
         (Some(a), Some(b)) if a == b => Standing::Same,
         (Some(a), Some(b)) if (a - b).abs() <= close => Standing::Close,
         (Some(_), Some(_)) => Standing::Apart,
-        (None, None) => Standing::Same,
         _ => Standing::OneOnly,
     };
     let group = match item {

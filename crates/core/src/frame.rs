@@ -115,4 +115,11 @@ mod tests {
             prop_assert!(POST_LEAST.holds(right + built.right_out));
         }
     }
+
+    #[test]
+    fn nothing_is_needed_but_what_is_built() {
+        assert!(!Preparation::default().needed());
+        let right_out = Length::SIXTEENTH;
+        assert!(Preparation { right_out, ..Preparation::default() }.needed());
+    }
 }

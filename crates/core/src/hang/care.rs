@@ -233,6 +233,12 @@ fn date(count: i32) -> Date {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn work_is_found_again_by_its_name() {
+        assert!(Work::ALL.into_iter().all(|work| Work::from_key(work.key()) == Some(work)));
+        assert_eq!(Work::from_key("nothing"), None);
+    }
     use proptest::prelude::*;
 
     const fn on(year: u16, month: u8, day: u8) -> Date {

@@ -177,4 +177,13 @@ mod tests {
         }
         assert_eq!(rollers(8), 18);
     }
+
+    #[test]
+    fn a_door_fits_where_nothing_is_spare_and_an_opening_too_large_is_another() {
+        let (spot, dimension) = (Spot::WidthLow, Dimension::Width);
+        let (built, ordered) = (Length::ZERO, Length::ZERO);
+        let at = |spare| Compared { spot, dimension, built, ordered, spare };
+        assert!(at(Length::ZERO).fits() && !at(-Length::SIXTEENTH).fits());
+        assert!(at(FAR + Length::SIXTEENTH).is_far() && !at(FAR).is_far());
+    }
 }

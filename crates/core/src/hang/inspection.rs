@@ -285,6 +285,21 @@ impl Inspection {
 mod tests {
     use super::*;
 
+    #[test]
+    fn a_length_below_nought_cannot_have_been_found() {
+        let possible = |nm| Found::Length(Length::from_nm(nm)).is_possible();
+        assert!(possible(0) && !possible(-1));
+        assert!(possible(Found::LONGEST.nm()) && !possible(Found::LONGEST.nm() + 1));
+        assert!(Found::Eye(false).is_possible());
+    }
+
+    #[test]
+    fn a_shift_is_within_an_eighth_of_what_is_told() {
+        let eighth = Length::from_sixteenths(2);
+        let bounds = bounds(Check::Shift, Against::default());
+        assert_eq!(bounds, Some(Bounds::Lengths(SHIFT - eighth, SHIFT + eighth)));
+    }
+
     const WOUND: Against = Against { wound: Some(12.0) };
 
     fn good(check: Check) -> Found {

@@ -184,6 +184,18 @@ mod tests {
     use super::*;
 
     #[test]
+    fn upper_tracks_are_read_front_to_rear() {
+        let mut built = AsBuilt::default();
+        assert!(built.is_empty());
+        for (place, text) in [(Place::UpperFront, "92"), (Place::UpperRear, "91 7/8")] {
+            built.set(place, text);
+        }
+        assert!(!built.is_empty());
+        let read = [Some(92 * 16), None, Some(91 * 16 + 14)];
+        assert_eq!(built.upper(Unit::Inch), read.map(|n| n.map(Length::from_sixteenths)));
+    }
+
+    #[test]
     fn every_place_is_found_by_its_key_and_index() {
         for (index, place) in Place::ALL.into_iter().enumerate() {
             assert_eq!(place.index(), index);

@@ -81,6 +81,12 @@ mod tests {
     use super::*;
 
     #[test]
+    fn a_number_is_dialled_without_what_makes_it_readable() {
+        assert_eq!(dialled("+1 (555) 010-0140"), "+15550100140");
+        assert_eq!(dialled("555.010.0140"), "5550100140");
+    }
+
+    #[test]
     fn an_address_is_one_address_and_nothing_behind_it() {
         for good in ["orders@doors.example", "o'rourke+door@a-b.example"] {
             assert!(is_email(good), "{good}");

@@ -176,6 +176,10 @@ impl Profile {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::check::{check_order, check_order_as_judged};
+    use crate::finding::Severity;
+    use crate::order::Order;
+
     use crate::check::{Verdict, check};
     use crate::rules::testing::survey;
     use crate::say::Speaker;
@@ -250,5 +254,43 @@ mod tests {
         let profile = Profile { doors: vec![door("high", 12)], ..Profile::default() };
         let least = profile.chosen(&[]).limit(Limited::Header).least();
         assert_eq!(least, Some(Length::from_inches(12)));
+    }
+
+    #[test]
+    fn a_dealers_rules_are_named_and_the_built_in_ones_are_not() {
+        assert_eq!(Profile::default().named(), None);
+        let ruled = Profile { name: "Example Doors".into(), revision: 4, ..Profile::default() };
+        assert_eq!(ruled.named(), Some(("Example Doors".to_owned(), 4)));
+        assert!(is_key_taken("door") && !is_key_taken("color"));
+    }
+
+    /// Two questions, of which one is answered: the other stands before what is only odd.
+    #[test]
+    fn what_a_dealer_misses_stops_the_order_and_stands_among_what_stops_it() {
+        let ask = |key: &str| Question {
+            key: key.into(),
+            ask: Words::plain(key),
+            hint: Words::default(),
+            required: true,
+            kind: Kind::YesNo,
+        };
+        let profile = Profile { questions: vec![ask("lift"), ask("gate")], ..Profile::default() };
+        let answers = vec![Answer { question: "lift".into(), answer: "yes".into() }];
+        let amiss = profile.amiss(&answers, Unit::Inch);
+        assert_eq!(amiss.len(), 1);
+        assert_eq!((amiss[0].0.key.as_str(), &amiss[0].1), ("gate", &Amiss::Unanswered));
+        let survey = survey(&[(Spot::BowFirst, 40), (Spot::WidthLow, 120 * 16)]);
+        let order = Order { survey, answers, ..Order::default() };
+        let report = check_order(&order, &profile);
+        let rules: Vec<_> = report.findings.iter().map(|f| (f.severity, f.rule)).collect();
+        let at = rules.iter().position(|one| *one == (Severity::Stop, "answer")).unwrap();
+        let stops = rules.iter().filter(|(severity, _)| *severity == Severity::Stop).count();
+        assert!(at == stops - 1 && stops > 1 && stops < rules.len(), "{rules:?}");
+        assert_eq!(check_order_as_judged(&order, &profile, &report.judgement), report);
+        let only = Order { survey: crate::rules::testing::survey(&[]), ..order };
+        let report = check_order(&only, &profile);
+        assert_eq!((report.verdict, report.findings.len()), (Verdict::Stop, 1));
+        let said = Speaker::default().say(&report.findings[0].message);
+        assert!(said.contains("gate"), "{said}");
     }
 }

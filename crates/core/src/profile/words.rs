@@ -37,5 +37,6 @@ mod tests {
         assert_eq!(words.in_language("fr"), "puerta");
         assert_eq!(Words::plain("door").in_language("fr"), "door");
         assert_eq!(Words::default().in_language("en"), "");
+        assert!(Words::default().is_empty() && Words::plain("").is_empty() && !words.is_empty());
     }
 }

@@ -10,6 +10,7 @@ mod golden;
 mod told;
 
 use golden::golden;
+use hangtrue_core::check;
 use hangtrue_core::judge::judge;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Spot, Survey, Unit};
@@ -157,7 +158,11 @@ fn what_the_judge_says_is_what_it_said() {
         for change in changed {
             let mut survey = sound.clone();
             change.split(", ").for_each(|one| put(&mut survey, one));
-            let _ = writeln!(text, "{change}: {}", told::short(&judged(&survey), unit));
+            let _ = writeln!(
+                text,
+                "{change}: {}",
+                told::short(&check(&survey, &Profile::default()), unit)
+            );
         }
         text.push('\n');
     }

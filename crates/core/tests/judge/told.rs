@@ -1,6 +1,7 @@
 //! A judgement in words and numbers, as the golden holds it.
 
-use hangtrue_core::judge::{AdjustedReading, Judgement, Likely, Next, findings};
+use hangtrue_core::check::Report;
+use hangtrue_core::judge::{AdjustedReading, Judgement, Likely, Next};
 use hangtrue_core::{Length, Unit};
 
 /// Four digits that count.
@@ -54,17 +55,18 @@ fn verdict(judgement: &Judgement) -> String {
     [&figure(judgement.wrong), alarm].concat()
 }
 
-/// How likely something is wrong, what most of all, what is found, what to read next: one line.
-pub(crate) fn short(judgement: &Judgement, unit: Unit) -> String {
+/// How likely something is wrong, what most of all, what to read next, what is found: one line.
+pub(crate) fn short(report: &Report, unit: Unit) -> String {
+    let judgement = &report.judgement;
     let first = judgement.likely.first().map(|one| likely(one, unit));
     let then = judgement.next.first().map(next);
-    let found = findings(judgement);
-    let found = found.first().map(|finding| {
+    let found = report.findings.iter().map(|finding| {
         let spots: Vec<_> = finding.spots.iter().map(|spot| spot.key()).collect();
-        format!("finds {}, {} hints", spots.join("+"), finding.hints.len())
+        let (severity, hints) = (finding.severity, finding.hints.len());
+        format!("{severity:?} {} at {}, {hints} hints", finding.rule, spots.join("+"))
     });
-    let parts = [Some(verdict(judgement)), first, found, then];
-    parts.into_iter().flatten().collect::<Vec<_>>().join("; ")
+    let parts = [Some(verdict(judgement)), first, then];
+    parts.into_iter().flatten().chain(found).collect::<Vec<_>>().join("; ")
 }
 
 /// All of it, a line each.
