@@ -172,6 +172,8 @@ mod tests {
             (" 1 lbs. ", Scale::Kilogram, Ok(pound)),
             ("60,5 kg", Scale::Pound, Ok(Weight::from_grams(60_500))),
             ("60.5", Scale::Kilogram, Ok(Weight::from_grams(60_500))),
+            ("60.505", Scale::Kilogram, Ok(Weight::from_grams(60_505))),
+            ("60.5050", Scale::Kilogram, Err(NoWeight::NotANumber)),
             ("60.", Scale::Kilogram, Err(NoWeight::NotANumber)),
             ("1.2.3", Scale::Kilogram, Err(NoWeight::NotANumber)),
             (".5", Scale::Kilogram, Err(NoWeight::NotANumber)),

@@ -126,6 +126,12 @@ fn what_a_test_of_the_balance_asks_for_is_what_it_asked_for() {
             (0.2, Some(-90.0), Some(-99.0)),
         ],
         &[(0.5, Some(900.0), Some(20.0)), (0.5, Some(40.0), Some(20.0))],
+        &[(0.2, Some(100.0), None), (0.75, Some(60.0), None)],
+        &[(0.2, Some(120.0), None), (0.75, Some(60.0), None)],
+        &[(0.2, Some(140.0), None), (0.75, Some(60.0), None)],
+        &[(0.2, Some(400.0), None), (0.75, Some(300.0), None)],
+        &[(0.2, None, Some(60.0)), (0.75, None, Some(120.0))],
+        &[(0.2, None, Some(60.0)), (0.75, None, Some(160.0))],
     ] {
         let read: Vec<Pull> = pulls
             .iter()
@@ -143,12 +149,15 @@ fn what_a_test_of_the_balance_asks_for_is_what_it_asked_for() {
     let none = Balance { rate: 0.0, ..ideal };
     let one = [Pull { lift: travel, up: Some(HAND_MOST), down: None }];
     let _ = writeln!(text, "no spring: {}", told(from_pulls(&none, &curtain, &one)));
+    // So few turns that a third of what friction holds is no quarter of one.
+    let short = Balance::ideal(Weight::from_grams(20_000), Turns::of(inches("20"), None));
     let all = [None, Some(Behaves::Drops), Some(Behaves::Stays), Some(Behaves::Rises)];
     for low in all {
         for middle in all {
             for high in all {
                 let seen = [low, middle, high];
-                let _ = writeln!(text, "{seen:?}: {}", told(from_behaviour(&ideal, seen)));
+                let [usual, few] = [ideal, short].map(|it| told(from_behaviour(&it, seen)));
+                let _ = writeln!(text, "{seen:?}: {usual}; of 5 turns {few}");
             }
         }
     }

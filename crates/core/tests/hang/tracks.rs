@@ -3,7 +3,7 @@
 use crate::golden::golden;
 use crate::{inches, list};
 use hangtrue_core::Unit;
-use hangtrue_core::hang::tracks::{Pair, Stand, upper};
+use hangtrue_core::hang::tracks::{Level, Pair, Shims, Side, Stand, upper};
 use std::fmt::Write as _;
 
 fn stand(stand: Stand) -> String {
@@ -29,6 +29,11 @@ fn what_goes_behind_a_pair_of_tracks_is_what_went() {
         (["90", "92", "91"], ["129 1/2", "131"], ""),
         (["92 1/2", "92", "92 1/2"], ["130 7/8", "131 7/8"], "93"),
         (["92", "92", "92"], ["80", ""], ""),
+        (["92 1/64", "92 3/64", "91 31/32"], ["", ""], ""),
+        (["92 1/32", "92", "92 3/64"], ["131 1/16", "131 3/32"], ""),
+        (["92 5/64", "92 1/64", "92 9/64"], ["131 1/8", "131"], "93 1/8"),
+        (["91 63/64", "92 3/32", "92 7/64"], ["131", "131 5/32"], ""),
+        (["92.03", "92.11", "92.02"], ["131.2", "131.05"], ""),
     ] {
         let pair = Pair {
             spacing: spacing.map(list),
@@ -42,15 +47,21 @@ fn what_goes_behind_a_pair_of_tracks_is_what_went() {
         };
         let _ = writeln!(
             text,
-            "{}, lean {:?}, w {:.3}; {}; shims {:?}; {}; to {}",
+            "{}, lean {:?}, w {:.3}; {}; shims {:?}{}; {}; to {}",
             solved.spacing.map(|one| format!("{:.3}", one.to_mm())).join(" "),
             solved.lean.map(|lean| format!("{:.3}", lean.to_mm())),
             solved.worst,
             stand(solved.found),
             solved.shims.0,
+            if solved.shims.is_none() { ", none" } else { "" },
             stand(solved.result),
             solved.target.text(Unit::Inch),
         );
+    }
+    let shims = Shims([[0, 1, 2], [3, 4, 5]]);
+    for side in Side::ALL {
+        let behind = Level::ALL.map(|level| shims.at(side, level).text(Unit::Inch));
+        let _ = writeln!(text, "{side:?} {}", behind.join(", "));
     }
     let at = |text: &str| (!text.is_empty()).then(|| inches(text));
     for spacing in [["92", "92 1/8", "92 3/16"], ["91 7/8", "", "91 13/16"], ["92 1/16", "", ""]] {
