@@ -4,8 +4,9 @@
 //!
 //! Of a keystroke all is measured that runs before the event is over. Ours is the built site itself:
 //! the text is read, the whole survey checked with all rules, the screen rendered and patched, the
-//! draft kept. Until Continue is pressed that screen shows nothing that the judge says and does not
-//! ask it; a key where a fault is told, with the judge, is measured by itself. What the peers do and do not stands at the head of their scripts.
+//! draft kept. The judge is not asked, and the frame not drawn anew, until the typing rests for half
+//! a second, which no key here waits for; a key where a fault is told is measured by itself. What the
+//! peers do and do not stands at the head of their scripts.
 
 #![allow(clippy::print_stdout, clippy::indexing_slicing)]
 
@@ -177,7 +178,7 @@ async fn keystroke(browser: &mut Browser) -> Result<Vec<Value>> {
     let mut rows = measure(browser, "a keystroke in a full survey", &sides, 10).await?;
     rows.extend(parts(browser).await?);
     ensure!(browser.value("tell()").await? == true, "nothing is told of nine inches");
-    let told = [("ours", "Hangtrue, with the judge")];
+    let told = [("ours", "Hangtrue; the judge once the typing rests")];
     rows.extend(measure(browser, "a keystroke where a fault is told", &told, 10).await?);
     Ok(rows)
 }
