@@ -211,6 +211,12 @@ mod tests {
     use crate::{Dimension, Length, Spot, Unit};
 
     #[test]
+    fn verdicts_are_named_in_files() {
+        let keys = [Verdict::Clear, Verdict::Recheck, Verdict::Stop].map(Verdict::key);
+        assert_eq!(keys, ["clear", "recheck", "stop"]);
+    }
+
+    #[test]
     fn a_sound_survey_is_clear_and_orders_its_tightest_readings() {
         let report = check(&survey(&[]), &Profile::default());
         assert_eq!((report.verdict, report.findings.as_slice()), (Verdict::Clear, &[][..]));

@@ -114,6 +114,12 @@ mod tests {
         Colour::from_hex(hex).unwrap()
     }
 
+    /// Below 0.04045 the curve is a line (WCAG 2.2, *relative luminance*): 3 / 255 / 12.92.
+    #[test]
+    fn what_is_nearly_black_is_on_the_line() {
+        assert!((colour("#030303").luminance() - 0.000_910_6).abs() < 1e-7);
+    }
+
     /// #767676 on white passes by a hair, #777777 fails (computed by the formula of WCAG 2.2).
     #[test]
     fn the_greys_either_side_of_the_limit() {

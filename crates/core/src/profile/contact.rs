@@ -81,6 +81,21 @@ mod tests {
     use super::*;
 
     #[test]
+    fn a_contact_with_any_one_way_is_none_that_is_empty() {
+        let of = |at: usize| {
+            let [email, sms, phone, page] =
+                [0, 1, 2, 3].map(|one| if one == at { "x".to_owned() } else { String::new() });
+            Contact { email, sms, phone, page }.is_empty()
+        };
+        assert_eq!([0, 1, 2, 3, 4].map(of), [false, false, false, false, true]);
+    }
+
+    #[test]
+    fn a_host_may_hold_a_hyphen_and_no_underline() {
+        assert!(is_page("https://a-b.example/order") && !is_page("https://a_b.example/order"));
+    }
+
+    #[test]
     fn a_number_is_dialled_without_what_makes_it_readable() {
         assert_eq!(dialled("+1 (555) 010-0140"), "+15550100140");
         assert_eq!(dialled("555.010.0140"), "5550100140");

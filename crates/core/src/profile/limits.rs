@@ -209,6 +209,20 @@ mod tests {
     use crate::profile::Words;
 
     #[test]
+    fn limits_are_named_in_files_and_a_ruling_stops_where_it_says_so() {
+        let keys = Limited::ALL.map(Limited::key).join(" ");
+        assert_eq!(keys, "width height header bow post under_bow spread bow_spread repeat");
+        let because = Because::Dealer { name: "Demo".into(), reason: Words::plain("no panels") };
+        for (stop, severity) in [(false, Severity::Recheck), (true, Severity::Stop)] {
+            let (bound, because) = (Length::from_inches(60), because.clone());
+            let rulings = [Ruling { what: Limited::Height, end: End::Most, bound, because, stop }];
+            let ruled = Ruled::of(Limited::Height, &rulings);
+            assert_eq!(ruled.severity(End::Most), severity);
+            assert_eq!(ruled.severity(End::Least), Severity::Recheck);
+        }
+    }
+
+    #[test]
     fn an_end_that_is_not_set_stays_ours_with_our_reason() {
         let because = Because::Dealer { name: "Demo".into(), reason: Words::plain("no panels") };
         let bound = Length::from_inches(60);

@@ -179,6 +179,7 @@ mod tests {
     use crate::check::{check_order, check_order_as_judged};
     use crate::finding::Severity;
     use crate::order::Order;
+    use crate::say::Message;
 
     use crate::check::{Verdict, check};
     use crate::rules::testing::survey;
@@ -275,10 +276,14 @@ mod tests {
             kind: Kind::YesNo,
         };
         let profile = Profile { questions: vec![ask("lift"), ask("gate")], ..Profile::default() };
-        let answers = vec![Answer { question: "lift".into(), answer: "yes".into() }];
+        let answer = |question: &str, answer: &str| Answer {
+            question: question.into(),
+            answer: answer.into(),
+        };
+        let answers = vec![answer("lift", "yes"), answer("gate", "maybe")];
         let amiss = profile.amiss(&answers, Unit::Inch);
         assert_eq!(amiss.len(), 1);
-        assert_eq!((amiss[0].0.key.as_str(), &amiss[0].1), ("gate", &Amiss::Unanswered));
+        assert_eq!((amiss[0].0.key.as_str(), &amiss[0].1), ("gate", &Amiss::NotOffered));
         let survey = survey(&[(Spot::BowFirst, 40), (Spot::WidthLow, 120 * 16)]);
         let order = Order { survey, answers, ..Order::default() };
         let report = check_order(&order, &profile);
@@ -290,7 +295,26 @@ mod tests {
         let only = Order { survey: crate::rules::testing::survey(&[]), ..order };
         let report = check_order(&only, &profile);
         assert_eq!((report.verdict, report.findings.len()), (Verdict::Stop, 1));
-        let said = Speaker::default().say(&report.findings[0].message);
-        assert!(said.contains("gate"), "{said}");
+        let Message::Answer(says) = &report.findings[0].message else { panic!("{report:?}") };
+        assert_eq!((says.key.as_str(), says.answer.as_str()), ("gate", "maybe"));
+    }
+
+    #[test]
+    fn a_door_lines_own_least_takes_the_place_of_that_limit_and_of_no_other() {
+        let because = || Because::Door(Words::plain("other"));
+        let ruling = |what, inches| {
+            let bound = Length::from_inches(inches);
+            Ruling { what, end: End::Least, bound, because: because(), stop: true }
+        };
+        let header_least = Some(Length::from_inches(12));
+        let profile = Profile {
+            rulings: vec![ruling(Limited::Header, 8), ruling(Limited::Post, 4)],
+            doors: vec![Door { header_least, ..Door::default() }],
+            ..Profile::default()
+        };
+        let chosen = profile.chosen(&[]);
+        let left: Vec<_> = chosen.rulings.iter().map(|one| (one.what, one.stop)).collect();
+        assert_eq!(left, [(Limited::Post, true), (Limited::Header, false)]);
+        assert_eq!(chosen.limit(Limited::Header).least(), header_least);
     }
 }

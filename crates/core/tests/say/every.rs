@@ -10,7 +10,7 @@ use hangtrue_core::{Dimension, Length, Spot, Unit};
 /// All of an enumeration; one that is missing here does not compile.
 macro_rules! all {
     ($name:ident: $type:ident { $($variant:ident),* $(,)? }) => {
-        const $name: &[$type] = &[$($type::$variant),*];
+        pub(crate) const $name: &[$type] = &[$($type::$variant),*];
         const _: fn($type) = |one| match one { $($type::$variant => (),)* };
     };
 }
