@@ -12,6 +12,7 @@ use golden::golden;
 use hangtrue_core::say::{Language, Speaker};
 use hangtrue_core::{Dimension, Length, Spot, Unit};
 use properties::{alike, well_set};
+use std::collections::BTreeSet;
 
 /// What things are called, alone and within a sentence: `tests/goldens/say/names.txt`.
 #[test]
@@ -42,6 +43,80 @@ fn things_are_called_what_they_were() {
         }
     }
     golden("say/names.txt", &lines.join("\n"));
+}
+
+/// Of all messages those that say a pair of words which none before said, a file a language:
+/// `tests/goldens/say`.
+#[test]
+fn messages_say_what_they_said() {
+    for language in Language::ALL {
+        let speaker = Speaker { language, unit: Unit::Inch };
+        let (mut lines, mut known) = (Vec::new(), BTreeSet::new());
+        for message in every() {
+            let said = speaker.say(&message);
+            let words: Vec<_> = said.split_whitespace().map(str::to_owned).collect();
+            let pairs = words.windows(2).map(|pair| pair.join(" "));
+            // Not one after the other until the first is new: each is known from here on.
+            if pairs.map(|pair| known.insert(pair)).fold(false, |any, new| any | new) {
+                lines.push(said);
+            }
+        }
+        golden(&format!("say/{}.txt", language.key()), &lines.join("\n"));
+    }
+}
+
+/// Readings as they are read out.
+#[test]
+fn readings_are_read_out_as_they_were() {
+    let mut lines = Vec::new();
+    for text in [
+        "0",
+        "1",
+        "1/2",
+        "1 in",
+        "1 1/4 in",
+        "9 1/2 in",
+        "21 in",
+        "21 1/2 in",
+        "31 3/4 in",
+        "92 3/16 in",
+        "100 in",
+        "101 1/2 in",
+        "110 7/8 in",
+        "121 1/16 in",
+        "199 in",
+        "200 in",
+        "999 in",
+        "1001 in",
+        "96.3750 in",
+        "92.1 in",
+        "8 ft 0 1/2 in",
+        "7 ft",
+        "1 ft",
+        "1 ft 1 in",
+        "21 ft 1 in",
+        "2343 mm",
+        "1000 mm",
+        "2001 mm",
+        "2121 mm",
+        "71 mm",
+        "80 mm",
+        "91 mm",
+        "2443.5 mm",
+        "101.05 mm",
+        "17/64 in",
+        "1 1/32 in",
+    ] {
+        let metric = text.ends_with("mm");
+        let unit = if metric { Unit::Millimetre } else { Unit::Inch };
+        let length = hangtrue_core::length::read(text, unit).unwrap();
+        for language in Language::ALL {
+            let speaker = Speaker { language, unit };
+            let (words, digits) = (speaker.spoken(length), speaker.spoken_by_digits(length));
+            lines.push(format!("{text}, {}: {words}; {digits}", language.key()));
+        }
+    }
+    golden("say/aloud.txt", &lines.join("\n"));
 }
 
 #[test]
