@@ -37,6 +37,7 @@ mod tests {
         assert_eq!(decimal(3.007, 3), "3.007");
         assert_eq!(decimal(2.5, 0), "3");
         assert_eq!(decimal(f64::NAN, 1), "–");
+        assert_eq!([decimal(1e15, 0), decimal(-1e16, 0)], ["1000000000000000", "–"]);
         assert_eq!(decimal(f64::INFINITY, 1), "–");
     }
 
