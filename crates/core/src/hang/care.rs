@@ -235,7 +235,16 @@ mod tests {
     use super::*;
 
     #[test]
+    fn the_months_have_their_days() {
+        let days =
+            |year| (1..=12).map(|month| days_of(year, month).to_string()).collect::<Vec<_>>();
+        assert_eq!(days(2026).join(" "), "31 28 31 30 31 30 31 31 30 31 30 31");
+        assert_eq!([days_of(2028, 2), days_of(1900, 2), days_of(2000, 2)], [29, 28, 29]);
+    }
+
+    #[test]
     fn work_is_found_again_by_its_name() {
+        assert!(Work::ALL.iter().enumerate().all(|(at, work)| work.index() == at));
         assert!(Work::ALL.into_iter().all(|work| Work::from_key(work.key()) == Some(work)));
         assert_eq!(Work::from_key("nothing"), None);
     }

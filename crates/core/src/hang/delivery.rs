@@ -179,6 +179,12 @@ mod tests {
     }
 
     #[test]
+    fn seals_alone_are_ticked_off_only_where_they_were_ordered() {
+        let options = Part::ALL.into_iter().filter(|part| part.is_option());
+        assert!(options.eq([Part::SideSeals, Part::HeaderSeal]));
+    }
+
+    #[test]
     fn a_door_fits_where_nothing_is_spare_and_an_opening_too_large_is_another() {
         let (spot, dimension) = (Spot::WidthLow, Dimension::Width);
         let (built, ordered) = (Length::ZERO, Length::ZERO);

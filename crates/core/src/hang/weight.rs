@@ -164,6 +164,16 @@ mod tests {
     use proptest::prelude::*;
 
     #[test]
+    fn a_scale_goes_with_the_tape() {
+        let [inch, metric] = [crate::Unit::Inch, crate::Unit::Millimetre].map(Scale::of);
+        assert_eq!([inch, metric].map(Scale::key), ["lb", "kg"]);
+        let weight = Weight::from_micrograms(1_360_777_110);
+        assert_eq!(weight.micrograms(), 1_360_777_110);
+        assert!((weight.in_scale(inch) - 3.0).abs() < 1e-12);
+        assert!((weight.in_scale(metric) - 1.360_777_11).abs() < 1e-12);
+    }
+
+    #[test]
     fn weights_are_read_as_they_are_said() {
         let pound = Weight(453_592_370);
         for (text, scale, expected) in [
