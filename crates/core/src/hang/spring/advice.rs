@@ -215,6 +215,12 @@ mod tests {
         }
     }
 
+    #[test]
+    fn a_door_is_let_go_at_three_heights_from_the_sill_up() {
+        assert_eq!(Height::ALL.map(Height::share), [0.2, 0.5, 0.75]);
+        assert_eq!(Height::ALL.map(Height::index), [0, 1, 2]);
+    }
+
     proptest! {
         /// A door wound by so much too little asks for just that, whatever its friction.
         #[test]
