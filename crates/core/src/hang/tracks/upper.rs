@@ -89,6 +89,11 @@ mod tests {
     }
 
     #[test]
+    fn the_stations_are_in_the_order_they_are_read() {
+        assert_eq!(Station::ALL.map(Station::index), [0, 1, 2]);
+    }
+
+    #[test]
     fn three_four_five_is_square() {
         assert!(off_square(Length::from_inches(60)).unwrap().abs() < 1e-12);
         // 1/8 in at 60 in is a quarter of a degree.
