@@ -14,6 +14,7 @@ use wasm_bindgen_cli_support::{Bindgen, Output};
 use crate::names;
 use crate::sh::{self, say};
 use crate::split::{self, Halves};
+use crate::table;
 
 /// What the page is compiled for.
 pub(crate) const TARGET: &str = "wasm32-unknown-unknown";
@@ -87,7 +88,7 @@ pub(crate) fn named(package: &str, feature: &str) -> Result<Vec<u8>> {
 
 fn bound(wasm: Vec<u8>, name: &str, names: bool) -> Result<Output> {
     say!("binding {name}");
-    Bindgen::new()
+    let mut output = Bindgen::new()
         .input_bytes(name, wasm)
         .out_name(name)
         .web(true)?
@@ -96,7 +97,9 @@ fn bound(wasm: Vec<u8>, name: &str, names: bool) -> Result<Output> {
         .remove_producers_section(true)
         // Without it `init()` called with no argument does nothing, and says nothing.
         .omit_default_module_path(false)
-        .generate_output()
+        .generate_output()?;
+    table::without_shims(output.wasm_mut())?;
+    Ok(output)
 }
 
 /// Where the compiler keeps what belongs to it.

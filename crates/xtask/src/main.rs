@@ -20,6 +20,7 @@ mod size;
 mod split;
 mod style;
 mod supply;
+mod table;
 mod test;
 mod weight;
 

@@ -20,7 +20,7 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
         let id = functions.get(index as usize);
         id.copied().with_context(|| format!("no function {index}"))
     };
-    let table = super::function_table(&module)?;
+    let table = crate::table::of(&module)?;
     for (root, place) in &plan.roots {
         let way = way(&mut module, id(*root)?, table, *place);
         module.funcs.get_mut(id(*root)?).kind = way;
@@ -31,7 +31,7 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
             places.insert(*place, id(*function)?);
         }
     }
-    super::fill(&mut module, table, &places, plan.table_size());
+    crate::table::fill(&mut module, table, &places, plan.table_size());
     for (function, name) in &plan.shared {
         let item = id(*function)?;
         module.exports.add(name, item);

@@ -17,10 +17,7 @@ mod rest;
 use std::collections::{BTreeMap, BTreeSet};
 
 use anyhow::{Context as _, Result, ensure};
-use walrus::{
-    ConstExpr, DataKind, ElementItems, ElementKind, FunctionId, Module, ModuleConfig, TableId,
-    ir::Value,
-};
+use walrus::{ConstExpr, DataKind, FunctionId, Module, ModuleConfig, ir::Value};
 
 use graph::{Graph, Node};
 
@@ -163,39 +160,6 @@ fn parse(wasm: &[u8], names: bool) -> Result<(Module, Vec<FunctionId>)> {
         .context("the module cannot be read")?;
     let functions = module.funcs.iter().map(|function| function.id()).collect();
     Ok((module, functions))
-}
-
-/// Puts functions into the table, which has `size` places at least: as few segments as have no
-/// gap.
-fn fill(module: &mut Module, table: TableId, places: &BTreeMap<u32, FunctionId>, size: u64) {
-    let functions = module.tables.get_mut(table);
-    functions.initial = functions.initial.max(size);
-    functions.maximum = functions.maximum.map(|most| most.max(size));
-    let old: Vec<_> = module.elements.iter().map(walrus::Element::id).collect();
-    for element in old {
-        module.elements.delete(element);
-    }
-    module.tables.get_mut(table).elem_segments.clear();
-    let mut runs: Vec<(u32, Vec<FunctionId>)> = Vec::new();
-    for (place, function) in places {
-        match runs.last_mut() {
-            Some((from, run)) if u64::from(*from) + run.len() as u64 == u64::from(*place) => {
-                run.push(*function);
-            }
-            _ => runs.push((*place, vec![*function])),
-        }
-    }
-    for (from, run) in runs {
-        let offset = ConstExpr::Value(Value::I32(from.cast_signed()));
-        let kind = ElementKind::Active { table, offset };
-        let element = module.elements.add(kind, ElementItems::Functions(run));
-        module.tables.get_mut(table).elem_segments.insert(element);
-    }
-}
-
-/// The table that functions are called through.
-fn function_table(module: &Module) -> Result<TableId> {
-    module.tables.main_function_table()?.context("the module has no table of functions")
 }
 
 /// Puts in the place of each data segment what `cut` makes of it: addresses, and bytes there.

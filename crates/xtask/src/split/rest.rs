@@ -29,7 +29,7 @@ pub(super) fn make(wasm: &[u8], plan: &Plan, names: bool) -> Result<Vec<u8>> {
         let import = module.imports.add(FROM, name, function);
         module.funcs.get_mut(function).kind = FunctionKind::Import(ImportedFunction { import, ty });
     }
-    let table = super::function_table(&module)?;
+    let table = crate::table::of(&module)?;
     let mut places = BTreeMap::new();
     for (place, function) in &plan.table {
         if plan.late.contains(function) && !plan.roots.contains_key(function) {
@@ -39,7 +39,7 @@ pub(super) fn make(wasm: &[u8], plan: &Plan, names: bool) -> Result<Vec<u8>> {
     for (root, place) in &plan.roots {
         places.insert(*place, id(*root)?);
     }
-    super::fill(&mut module, table, &places, plan.table_size());
+    crate::table::fill(&mut module, table, &places, plan.table_size());
     let import = module.imports.add(FROM, TABLE, table);
     module.tables.get_mut(table).import = Some(import);
     let memory = module.get_memory_id()?;
