@@ -11,6 +11,7 @@ use std::path::{Path, PathBuf};
 use anyhow::{Context as _, Result, anyhow};
 use wasm_bindgen_cli_support::{Bindgen, Output};
 
+use crate::functions;
 use crate::names;
 use crate::sh::{self, say};
 use crate::split::{self, Halves};
@@ -53,7 +54,7 @@ pub(crate) fn variant(package: &str, feature: Option<&str>, name: &str) -> Resul
 pub(crate) fn halves(package: &str) -> Result<(Built, Vec<u8>)> {
     let name = &package.replace('-', "_");
     let Halves { first, rest } = cut(package, false)?;
-    Ok((built(bound(first, name, false)?, name)?, rest))
+    Ok((built(bound(first, name, false)?, name)?, functions::settle(&rest)?))
 }
 
 /// The same two, with the names of their functions left in, and nothing else of them.
@@ -73,7 +74,7 @@ fn cut(package: &str, names: bool) -> Result<Halves> {
 
 fn built(mut output: Output, name: &str) -> Result<Built> {
     let glue = names::shorten(&mut output)?;
-    let wasm = output.wasm_mut().emit_wasm();
+    let wasm = functions::settle(&output.wasm_mut().emit_wasm())?;
     Ok(Built { wasm_name: format!("{name}_bg.wasm"), wasm, glue })
 }
 

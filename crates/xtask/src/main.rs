@@ -9,6 +9,7 @@ mod build;
 mod dist;
 mod embed;
 mod eval;
+mod functions;
 mod fuzz;
 mod hostile;
 mod names;

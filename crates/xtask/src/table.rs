@@ -67,7 +67,8 @@ pub(crate) fn fill(
 }
 
 fn segments(module: &Module, table: TableId) -> Vec<ElementId> {
-    let of_table = |kind: &ElementKind| matches!(kind, ElementKind::Active { table: it, .. } if *it == table);
+    let of_table =
+        |kind: &ElementKind| matches!(kind, ElementKind::Active { table: it, .. } if *it == table);
     let segments = module.elements.iter().filter(|segment| of_table(&segment.kind));
     segments.map(walrus::Element::id).collect()
 }
@@ -83,9 +84,7 @@ pub(crate) fn without_shims(module: &mut Module) -> Result<()> {
     let table = of(module)?;
     let mut places = places(module, table)?;
     let before = places.len();
-    places.retain(|_, function| {
-        !module.funcs.get(*function).name.as_deref().is_some_and(is_shim)
-    });
+    places.retain(|_, function| !module.funcs.get(*function).name.as_deref().is_some_and(is_shim));
     ensure!(places.len() < before, "no closure's shim is in the table: are functions named?");
     fill(module, table, &places, 0);
     walrus::passes::gc::run(module);

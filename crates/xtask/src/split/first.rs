@@ -3,7 +3,7 @@
 use core::ops::Range;
 
 use anyhow::{Context as _, Result};
-use walrus::{FunctionBuilder, FunctionId, FunctionKind, GlobalId, Module, TableId, ValType};
+use walrus::{GlobalId, Module, ValType};
 
 use super::Plan;
 
@@ -22,8 +22,7 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
     };
     let table = crate::table::of(&module)?;
     for (root, place) in &plan.roots {
-        let way = way(&mut module, id(*root)?, table, *place);
-        module.funcs.get_mut(id(*root)?).kind = way;
+        super::call_through(&mut module, id(*root)?, table, *place);
     }
     let mut places = std::collections::BTreeMap::new();
     for (place, function) in &plan.table {
@@ -31,11 +30,10 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
             places.insert(*place, id(*function)?);
         }
     }
-    crate::table::fill(&mut module, table, &places, plan.table_size());
-    for (function, name) in &plan.shared {
-        let item = id(*function)?;
-        module.exports.add(name, item);
+    for (function, place) in &plan.shared {
+        places.insert(*place, id(*function)?);
     }
+    crate::table::fill(&mut module, table, &places, plan.table_size());
     module.exports.add(TABLE, table);
     let stack = stack(&module)?;
     module.exports.add(STACK, stack);
@@ -48,23 +46,6 @@ pub(super) fn make(wasm: &[u8], plan: &Plan) -> Result<Vec<u8>> {
         module.customs.delete(custom);
     }
     Ok(module.emit_wasm())
-}
-
-/// A function that calls what stands at `place` of the table with what it is called with.
-fn way(module: &mut Module, root: FunctionId, table: TableId, place: u32) -> FunctionKind {
-    let ty = module.funcs.get(root).ty();
-    let (takes, gives) = {
-        let ty = module.types.get(ty);
-        (ty.params().to_vec(), ty.results().to_vec())
-    };
-    let arguments: Vec<_> = takes.iter().map(|ty| module.locals.add(*ty)).collect();
-    let mut way = FunctionBuilder::new(&mut module.types, &takes, &gives);
-    let mut body = way.func_body();
-    for argument in &arguments {
-        body.local_get(*argument);
-    }
-    body.i32_const(place.cast_signed()).call_indirect(ty, table);
-    FunctionKind::Local(way.local_func(arguments))
 }
 
 /// The global by which both halves know where the stack ends: the first that changes.

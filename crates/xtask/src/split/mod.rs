@@ -1,8 +1,8 @@
 //! A module cut in two: what the first screens run, and the rest, which comes while they are used.
 //!
 //! One program stays one program: both halves share the memory, the function table and the stack,
-//! and nothing is in both. What [`ROOTS`] name is called through the table; a function, or a piece
-//! of data, that only they reach goes into the second module with them. That is seen from the
+//! and nothing is in both. They call one another through the table. What [`ROOTS`] name, and a
+//! function or a piece of data that only they reach, goes into the second module. That is seen from the
 //! relocations which the linker leaves (`--emit-relocs`): they say of every address in code and
 //! data what it is the address of. Until the second module is there a call of a root traps, so
 //! whoever names a root sees to it that nobody calls it before (`crates/page/src/rest.rs`).
@@ -17,7 +17,10 @@ mod rest;
 use std::collections::{BTreeMap, BTreeSet};
 
 use anyhow::{Context as _, Result, ensure};
-use walrus::{ConstExpr, DataKind, FunctionId, Module, ModuleConfig, ir::Value};
+use walrus::ir::Value;
+use walrus::{
+    ConstExpr, DataKind, FunctionBuilder, FunctionId, FunctionKind, Module, ModuleConfig, TableId,
+};
 
 use graph::{Graph, Node};
 
@@ -68,8 +71,8 @@ struct Plan {
     roots: BTreeMap<u32, u32>,
     /// All functions of the second module, the roots among them.
     late: BTreeSet<u32>,
-    /// The functions of the first module that the second calls, with the name it calls them by.
-    shared: BTreeMap<u32, String>,
+    /// The functions of the first module that the second calls, with the place they have in it.
+    shared: BTreeMap<u32, u32>,
     /// The addresses of the data that go with the second module, as ranges.
     data: Vec<core::ops::Range<u32>>,
     /// What stands in the function table, by place.
@@ -116,15 +119,15 @@ impl Plan {
         }
         let table = graph.table().clone();
         let end = table.keys().next_back().map_or(1, |last| last + 1);
-        let roots = found.into_iter().zip(end..).collect();
-        let shared = called.into_iter().zip(names()).collect();
+        let roots: BTreeMap<_, _> = found.into_iter().zip(end..).collect();
+        let shared = called.into_iter().zip(end + roots.len() as u32..).collect();
         let data = graph.only_in(&rest, &first);
         Ok(Self { roots, late, shared, data, table })
     }
 
     /// The places in the table after all of them.
     fn table_size(&self) -> u64 {
-        let last = self.roots.values().chain(self.table.keys()).max();
+        let last = self.roots.values().chain(self.shared.values()).chain(self.table.keys()).max();
         u64::from(last.map_or(0, |last| last + 1))
     }
 }
@@ -136,18 +139,22 @@ fn functions(nodes: &BTreeSet<Node>) -> impl Iterator<Item = u32> {
     })
 }
 
-/// Short names, no two the same.
-fn names() -> impl Iterator<Item = String> {
-    (0_u32..).map(|mut n| {
-        let mut name = String::new();
-        loop {
-            name.push(char::from(b'a' + (n % 26) as u8));
-            n /= 26;
-            if n == 0 {
-                return name + "_";
-            }
-        }
-    })
+/// Makes of a function of the other half one that calls what stands at `place` of the table with
+/// what it is called with.
+fn call_through(module: &mut Module, function: FunctionId, table: TableId, place: u32) {
+    let ty = module.funcs.get(function).ty();
+    let (takes, gives) = {
+        let ty = module.types.get(ty);
+        (ty.params().to_vec(), ty.results().to_vec())
+    };
+    let arguments: Vec<_> = takes.iter().map(|ty| module.locals.add(*ty)).collect();
+    let mut way = FunctionBuilder::new(&mut module.types, &takes, &gives);
+    let mut body = way.func_body();
+    for argument in &arguments {
+        body.local_get(*argument);
+    }
+    body.i32_const(place.cast_signed()).call_indirect(ty, table);
+    module.funcs.get_mut(function).kind = FunctionKind::Local(way.local_func(arguments));
 }
 
 /// The module, and its functions in the order of their indices.

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use anyhow::{Context as _, Result};
-use walrus::{FunctionKind, GlobalKind, ImportedFunction};
+use walrus::GlobalKind;
 
 use super::first::{MEMORY, STACK, TABLE, stack};
 use super::{FROM, Plan};
@@ -23,13 +23,10 @@ pub(super) fn make(wasm: &[u8], plan: &Plan, names: bool) -> Result<Vec<u8>> {
     for custom in customs {
         module.customs.delete(custom);
     }
-    for (function, name) in &plan.shared {
-        let function = id(*function)?;
-        let ty = module.funcs.get(function).ty();
-        let import = module.imports.add(FROM, name, function);
-        module.funcs.get_mut(function).kind = FunctionKind::Import(ImportedFunction { import, ty });
-    }
     let table = crate::table::of(&module)?;
+    for (function, place) in &plan.shared {
+        super::call_through(&mut module, id(*function)?, table, *place);
+    }
     let mut places = BTreeMap::new();
     for (place, function) in &plan.table {
         if plan.late.contains(function) && !plan.roots.contains_key(function) {
