@@ -55,7 +55,7 @@ pub struct Held {
     /// The survey that is drawn.
     pub survey: Option<Survey>,
     /// What was read last in the field that is typed in, which may be unreadable halfway.
-    pub read: Option<Length>,
+    pub read: Option<(Field, Length)>,
 }
 
 /// Everything the screen shows, and nothing else.

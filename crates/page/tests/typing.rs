@@ -137,6 +137,20 @@ fn halfway_through_a_fraction_the_tape_stays_where_it_was() {
 }
 
 #[test]
+fn the_tape_of_another_field_is_not_shown() {
+    let mut model = Model::new(Environment::default());
+    model.step = Step::Width;
+    let tape = |model: &Model| part(&view(model), "aria-valuetext=\"", "\"").to_owned();
+    for text in ["92", "92 1/"] {
+        type_in(&mut model, "width.low", text);
+        assert_eq!(tape(&model), "92 in");
+    }
+    // Filled without being gone to first, as a browser does.
+    type_in(&mut model, "width.middle", "93 3/");
+    assert_eq!(tape(&model), "");
+}
+
+#[test]
 fn continue_goes_by_what_is_typed_now() {
     let mut model = doubted();
     type_in(&mut model, "width.low", "92 1/8");

@@ -55,8 +55,9 @@ pub(crate) async fn of_the_walk(
     fill(browser, "width.high", "921/4").await?;
     browser.tap("button[type=submit]").await?;
     visit(browser, "width-refused").await?;
-    fill(browser, "width.high", "93 1/4").await?;
+    fill(browser, "width.high", "94").await?;
     browser.tap("button[type=submit]").await?;
+    browser.find("#problems li").await?;
     visit(browser, "width-question").await?;
 
     for (step, field, text) in [

@@ -40,7 +40,8 @@ pub(super) fn key(model: &mut Model, field: Field) {
     if model.held.survey.is_none() {
         model.held.survey = Some(model.order.survey.clone());
     }
-    model.held.read = model.read(field).or(model.held.read);
+    let before = model.held.read.filter(|(of, _)| *of == field);
+    model.held.read = model.read(field).map(|read| (field, read)).or(before);
 }
 
 /// A reading may be typed next: what is shown meanwhile of what the judge says is kept.

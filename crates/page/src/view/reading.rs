@@ -15,7 +15,12 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
     let unit = scene.model.order.survey.unit;
     let read = scene.model.read(field);
     // Halfway through a fraction the tape stays where it was.
-    let halfway = scene.model.held.read.filter(|_| !scene.model.typed(field).trim().is_empty());
+    let halfway = match scene.model.held.read {
+        Some((of, read)) if of == field && !scene.model.typed(field).trim().is_empty() => {
+            Some(read)
+        }
+        _ => None,
+    };
     let here: Vec<_> =
         scene.problems.iter().filter(|problem| problem.field == Some(field)).collect();
     let mut described = [&name, "-place ", &name, "-echo"].concat();
