@@ -24,9 +24,11 @@ pub enum Surface {
     Paper,
 }
 
-/// The largest code that is printed at level H: 61 modules on 40 mm of paper are 0.6 mm
-/// each.
-pub const PAPER_H_MOST: u32 = 61;
+/// The largest version that is printed at level H.
+const PAPER_H: u8 = 11;
+
+/// Its modules on a side: 61 on 40 mm of paper are 0.6 mm each.
+pub const PAPER_H_MOST: u32 = 17 + 4 * PAPER_H as u32;
 
 /// The light border on each side that the standard asks for, in modules.
 pub const QUIET_ZONE: u32 = 4;
@@ -45,14 +47,14 @@ impl Qr {
     #[must_use]
     pub fn new(link: &str, surface: Surface) -> Option<Self> {
         match surface {
-            Surface::Screen => Self::at(link, QrCodeEcc::Medium),
-            Surface::Paper => Self::at(link, QrCodeEcc::High)
-                .filter(|qr| qr.size() <= PAPER_H_MOST)
-                .or_else(|| Self::at(link, QrCodeEcc::Quartile)),
+            Surface::Screen => Self::at(link, QrCodeEcc::Medium, Version::MAX),
+            Surface::Paper => Self::at(link, QrCodeEcc::High, Version::new(PAPER_H))
+                .or_else(|| Self::at(link, QrCodeEcc::Quartile, Version::MAX)),
         }
     }
 
-    fn at(link: &str, level: QrCodeEcc) -> Option<Self> {
+    /// The code of `link` at a level, if a version up to `most` holds it.
+    fn at(link: &str, level: QrCodeEcc, most: Version) -> Option<Self> {
         let (address, payload) = link.split_at_checked(link.find('#')?.saturating_add(1))?;
         let mut segments = vec![QrSegment::make_bytes(address.as_bytes())];
         if QrSegment::is_alphanumeric(payload) {
@@ -60,12 +62,15 @@ impl Qr {
         } else {
             segments.push(QrSegment::make_bytes(payload.as_bytes()));
         }
-        let (least, most) = (Version::MIN, Version::MAX);
+        let least = Version::MIN;
         let masked =
             |mask| QrCode::encode_segments_advanced(&segments, level, least, most, mask, true).ok();
         let code = masked(Some(Mask::new(0)))?;
         // Where `best` does not know, none is given, and the library weighs them all.
-        let code = masked(mask::best(&code))?;
+        let code = match mask::best(&code) {
+            Some(best) if best.value() == 0 => code,
+            best => masked(best)?,
+        };
         Some(Self { code })
     }
 

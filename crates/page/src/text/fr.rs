@@ -19,7 +19,7 @@ pub(super) static TEXT: Text = Text {
     language: "Langue",
     colon: "\u{a0}: ",
     quotes: ["«\u{a0}", "\u{a0}»"],
-    progress: |at, of| format!("Étape {at} de {of}"),
+    progress: |at, of| format!("Étape {at} sur {of}"),
     button: Buttons {
         next: "Continuer",
         next_all_the_same: "C’est exact, continuer",
