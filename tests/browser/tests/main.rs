@@ -110,6 +110,8 @@ fn main() -> ExitCode {
         scenario!(offline::a_dealers_rules_hold_without_a_network),
         scenario!(offline::from_the_home_screen_with_the_dealers_rules),
         scenario!(offline::a_newer_build_waits_for_a_tap),
+        scenario!(offline::a_newer_build_waits_at_the_desk),
+        scenario!(offline::a_newer_build_waits_where_a_door_is_hung),
         scenario!(offline::a_first_build_is_no_newer_one),
         scenario!(offline::a_newer_build_moves_nothing),
         scenario!(offline::a_build_that_is_not_whole_leaves_the_old_one),

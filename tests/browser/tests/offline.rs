@@ -214,21 +214,69 @@ pub(crate) async fn a_newer_build_waits_for_a_tap(browser: &mut Browser) -> Resu
     is_kept(browser).await?;
     browser.tap("[id='width.middle']").await?;
     browser.type_keys("92 3/1").await?;
-    put_in_place(browser, &worker_of_next_build()?)?;
-    awaited(browser, "(await navigator.serviceWorker.ready).update()").await?;
-    browser.find(".notice [data-act=take-over]").await?;
+    a_newer_one_comes(browser).await?;
     browser.shoot("newer-phone").await?;
     let kept = awaited(browser, &format!("return {BUILDS}")).await?;
     ensure!(kept.as_array().is_some_and(|kept| kept.len() == 2), "{kept}");
     // Nothing has changed, and typing goes on.
     browser.type_keys("6").await?;
-    browser.run("window.old = true", Vec::new()).await?;
-    browser.tap("[data-act=take-over]").await?;
-    browser.until("!window.old && document.querySelector('#app[data-ready]') !== null").await?;
+    it_takes_over(browser).await?;
     at(browser, "width").await?;
     ensure!(browser.value("document.getElementById('width.middle').value").await? == "92 3/16");
     let kept = browser.until(&format!("{BUILDS}.then(kept => kept.length === 1 && kept)")).await?;
     ensure!(kept[0].as_str().is_some_and(|name| name.starts_with("hangtrue-next-")), "{kept}");
+    ensure!(browser.value("document.querySelector('.notice')").await? == json!(null));
+    Ok(())
+}
+
+async fn a_newer_one_comes(browser: &mut Browser) -> Result<()> {
+    put_in_place(browser, &worker_of_next_build()?)?;
+    awaited(browser, "(await navigator.serviceWorker.ready).update()").await?;
+    browser.find(".notice [data-act=take-over]").await?;
+    Ok(())
+}
+
+async fn it_takes_over(browser: &Browser) -> Result<()> {
+    browser.run("window.old = true", Vec::new()).await?;
+    browser.tap("[data-act=take-over]").await?;
+    browser.until("!window.old && document.querySelector('#app[data-ready]') !== null").await?;
+    Ok(())
+}
+
+/// A counter has the desk open all day, and a reload alone leaves it the old build.
+pub(crate) async fn a_newer_build_waits_at_the_desk(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::DESK, "/desk.html").await?;
+    is_kept(browser).await?;
+    browser.tap("[id='width.middle']").await?;
+    browser.type_keys("92 3/1").await?;
+    a_newer_one_comes(browser).await?;
+    browser.shoot("newer-desk-1280").await?;
+    browser.set_screen(Screen::PHONE).await?;
+    browser.shoot("newer-desk-phone").await?;
+    // The call goes on.
+    browser.type_keys("6").await?;
+    ensure!(browser.text("[id='width.middle-echo']").await?.starts_with("92 3/16 in"));
+    let told = browser.text(".notice").await?;
+    ensure!(told.contains("clears this desk"), "{told}");
+    it_takes_over(browser).await?;
+    ensure!(browser.value("document.getElementById('width.middle').value").await? == "");
+    ensure!(browser.value("document.querySelector('.notice')").await? == json!(null));
+    Ok(())
+}
+
+pub(crate) async fn a_newer_build_waits_where_a_door_is_hung(browser: &mut Browser) -> Result<()> {
+    browser.set_screen(Screen::PHONE).await?;
+    crate::hang::open(browser, "tracks").await?;
+    is_kept(browser).await?;
+    let typed = "document.querySelector('main input').value";
+    browser.tap("main input").await?;
+    browser.run("document.activeElement.select()", Vec::new()).await?;
+    browser.type_keys("91 1/2").await?;
+    a_newer_one_comes(browser).await?;
+    browser.shoot("newer-hang-phone").await?;
+    it_takes_over(browser).await?;
+    browser.find("main.hang-tracks").await?;
+    ensure!(browser.value(typed).await? == "91 1/2", "what was typed stays");
     ensure!(browser.value("document.querySelector('.notice')").await? == json!(null));
     Ok(())
 }

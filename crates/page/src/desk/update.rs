@@ -52,10 +52,13 @@ fn page(model: &mut Model, event: crate::Event) -> Vec<Effect> {
             Some(text) => file_came(model, &name, text),
             None => say(model, Trouble::NoText),
         },
+        crate::Event::Newer => {
+            model.newer = true;
+            Vec::new()
+        }
         // The desk has one screen, and nothing on it that slides.
         crate::Event::Navigate(_)
         | crate::Event::Slide { .. }
-        | crate::Event::Newer
         | crate::Event::Whole
         | crate::Event::Missing
         | crate::Event::Loaded(_)
@@ -71,9 +74,14 @@ fn press(model: &mut Model, code: &str) -> Vec<Effect> {
     if let Some(action) = many::Action::from_code(code) {
         return many::act(model, action);
     }
-    let Some(Walk::Speak(language)) = Walk::from_code(code) else { return Vec::new() };
-    model.environment.language = language;
-    vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
+    match Walk::from_code(code) {
+        Some(Walk::Speak(language)) => {
+            model.environment.language = language;
+            vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
+        }
+        Some(Walk::TakeOver) => vec![Effect::Page(crate::Effect::TakeOver)],
+        _ => Vec::new(),
+    }
 }
 
 /// A file came, or a text that is too long for a box: many orders are many wherever they

@@ -50,6 +50,8 @@ pub struct Model {
     pub spoken: String,
     /// Whether the last copying worked.
     pub copied: Option<bool>,
+    /// Whether a newer build of the page waits.
+    pub newer: bool,
 }
 
 impl Model {

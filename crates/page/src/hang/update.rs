@@ -32,6 +32,10 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
                 model.environment.language = language;
                 vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
             }
+            (None, Some(Walk::TakeOver)) => kept(model, Vec::new())
+                .into_iter()
+                .chain([Effect::Page(crate::Effect::TakeOver)])
+                .collect(),
             _ => Vec::new(),
         },
         crate::Event::Navigate(fragment) => match Step::from_address(&fragment) {
@@ -55,9 +59,12 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
                 .map_or_else(String::new, |name| super::view::heard(model, name));
             Vec::new()
         }
+        crate::Event::Newer => {
+            model.newer = true;
+            Vec::new()
+        }
         crate::Event::File { .. }
         | crate::Event::Slide { .. }
-        | crate::Event::Newer
         | crate::Event::Whole
         | crate::Event::Missing
         | crate::Event::Loaded(_)

@@ -23,6 +23,8 @@ pub struct Desk {
     pub sent: Sent,
     /// Many orders at once.
     pub many: many::Many,
+    /// A newer build of the page waits, and the desk keeps nothing.
+    pub newer: &'static str,
     /// What to ask the caller next, in one sentence.
     pub ask: fn(&Ask, Speaker) -> String,
     /// What probably happened where two numbers differ; empty where nothing stands out.

@@ -107,6 +107,7 @@ pub(crate) fn later(scene: Scene<'_>) -> Markup {
 
 /// The verdict's word.
 pub(crate) use check::word;
+pub(crate) use notices::newer;
 pub(crate) use parts::languages;
 
 /// The first screen of a new survey: what the page shows before any script has run.

@@ -2,7 +2,9 @@
 
 use super::{Scene, parts};
 use crate::event::{Action, Trouble};
+use crate::text::Text;
 use crate::update::asks;
+use hangtrue_core::say::Language;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -24,11 +26,16 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 p { (if scene.model.missing { text.missing } else { text.coming }) }
             }
         }
-        @if scene.model.newer {
-            div.notice role="status" {
-                p { (text.newer) }
-                (parts::button(&Action::TakeOver, text.take_over))
-            }
+        @if scene.model.newer { (newer(scene.model.environment.language, text.newer)) }
+    }
+}
+
+/// A newer build of the page waits for a tap; `told` says what becomes of what is typed.
+pub(crate) fn newer(language: Language, told: &str) -> Markup {
+    html! {
+        div.notice role="status" {
+            p { (told) }
+            (parts::button(&Action::TakeOver, Text::of(language).kept.take_over))
         }
     }
 }

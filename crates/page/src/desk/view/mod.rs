@@ -11,7 +11,7 @@ use super::many::Action;
 use super::model::{Model, Screen};
 use crate::text::desk::Desk;
 use crate::text::{Later, Text};
-use crate::view::{dealer, languages};
+use crate::view::{dealer, languages, newer};
 use hangtrue_core::check::Report;
 use maud::{Markup, html};
 
@@ -52,6 +52,7 @@ pub fn view(model: &Model) -> String {
             (languages(language))
         }
         main #main.desk {
+            @if model.newer { (newer(language, desk.newer)) }
             div.row.head {
                 h1 #heading tabindex="-1" { (desk.heading) }
                 (screens(model, desk))

@@ -18,7 +18,7 @@ use super::event::Action;
 use super::model::Model;
 use super::step::Step;
 use crate::text::Text;
-use crate::view::{dealer, languages};
+use crate::view::{dealer, languages, newer};
 use maud::{Markup, html};
 
 /// The whole screen as markup. The same model gives the same markup.
@@ -55,6 +55,7 @@ fn page(model: &Model, body: &Markup) -> Markup {
             }
         }
         main #main class={ "hang hang-" (step.slug()) } {
+            @if model.newer { (newer(model.language(), Text::of(model.language()).kept.newer)) }
             (dealer::rules(model.language(), &model.profile, model.profile_fault.as_deref()))
             (body)
         }

@@ -116,6 +116,8 @@ pub(in crate::text) static DESK: Desk = Desk {
         close_order: "Put away",
     },
     many: many::MANY,
+    newer: "A newer version of this page is ready. Using it clears this desk: finish what is on it \
+            first.",
     ask: ask::say,
     slip: ask::slip_clause,
 };

@@ -118,6 +118,8 @@ pub(in crate::text) static DESK: Desk = Desk {
         close_order: "Guardar",
     },
     many: many::MANY,
+    newer: "Hay una versión más nueva de esta página. Al usarla se vacía este mostrador: termine \
+            antes lo que hay en él.",
     ask: ask::say,
     slip: ask::slip_clause,
 };

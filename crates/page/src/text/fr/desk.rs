@@ -120,6 +120,8 @@ pub(in crate::text) static DESK: Desk = Desk {
         close_order: "Ranger",
     },
     many: many::MANY,
+    newer: "Une version plus récente de cette page est prête. L’utiliser vide ce comptoir\u{a0}: \
+            terminez d’abord ce qui s’y trouve.",
     ask: ask::say,
     slip: ask::slip_clause,
 };
