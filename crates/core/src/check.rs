@@ -211,6 +211,26 @@ mod tests {
     use crate::{Dimension, Length, Spot, Unit};
 
     #[test]
+    fn of_a_rules_readings_the_judges_suspect_is_told_first() {
+        let [first, suspect, third] = [Spot::WidthLow, Spot::WidthMiddle, Spot::WidthHigh];
+        let read = survey(&[(suspect, 80 * 16 + 3)]);
+        let judgement = judge(&read, &Profile::default());
+        assert_eq!(judgement.likely.first().map(|likely| likely.spot), Some(suspect));
+        let again =
+            |spots: [Spot; 3]| spots.map(|spot| Message::Hint(Hint::ReadAgain(spot))).to_vec();
+        let finding = |spots: [Spot; 3]| Finding {
+            severity: Severity::Stop,
+            rule: "spread",
+            spots: spots.to_vec(),
+            message: Message::Hint(Hint::Straighten),
+            hints: again(spots),
+        };
+        let mut findings = [finding([first, suspect, third])];
+        suspect_first(&mut findings, &judgement);
+        assert_eq!(findings, [finding([suspect, first, third])]);
+    }
+
+    #[test]
     fn verdicts_are_named_in_files() {
         let keys = [Verdict::Clear, Verdict::Recheck, Verdict::Stop].map(Verdict::key);
         assert_eq!(keys, ["clear", "recheck", "stop"]);

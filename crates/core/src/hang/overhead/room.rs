@@ -200,3 +200,27 @@ impl Room {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_door_lines_track_is_what_its_profile_says() {
+        let mm = |mm| Some(Length::from_mm(mm));
+        let door = profile::Door {
+            track: profile::Track {
+                radius: mm(300),
+                rise: mm(40),
+                slope: Some(1.5),
+                offset: mm(25),
+            },
+            panel: profile::Panel { thickness: mm(19), height: mm(250), weight: Some(9_000) },
+            ..profile::Door::default()
+        };
+        let track = Track::of(&door);
+        assert_eq!((track.radius, track.rise, track.slope), (mm(300), mm(40), Some(1.5)));
+        assert_eq!((track.offset, track.thickness, track.panel), (mm(25), mm(19), mm(250)));
+        assert_eq!(track.gap, None, "it is measured");
+    }
+}

@@ -38,6 +38,32 @@ fn a_level_track_leaves_what_the_sum_says() {
 }
 
 #[test]
+fn below_the_header_its_corner_is_nearest_and_beside_it_its_face() {
+    let room = room(9, None, 0.0, 3);
+    let (face, underside) = (room.face(), room.height.to_mm());
+    for (corner, left) in [
+        (Place { x: face + 8.0, y: underside - 15.0 }, 17.0),
+        (Place { x: face + 8.0, y: underside + 15.0 }, 8.0),
+    ] {
+        let mut seen = Seen::new(&room.curtain());
+        seen.corner(&room, corner, 0.0);
+        assert!((seen.header.left.to_mm() - left).abs() < 1e-6, "{:?}", seen.header);
+        assert!((seen.deepest - 8.0).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn the_tightest_of_several_is_found_wherever_it_stands() {
+    let swept = sweep(&room(9, Some(20), 0.0, 3));
+    for lefts in [[1, 2, 3], [2, 1, 3], [3, 2, 1]] {
+        let tight = swept.tight.iter().zip(lefts);
+        let tight = tight.map(|(tight, left)| Tight { left: Length::from_mm(left), ..*tight });
+        let swept = Swept { tight: tight.collect(), ..swept.clone() };
+        assert_eq!(swept.tightest().unwrap().left, Length::from_mm(1));
+    }
+}
+
+#[test]
 fn what_is_left_is_told_on_the_careful_side() {
     let told = |nm| {
         let left = Length::from_nm(nm);
