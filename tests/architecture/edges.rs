@@ -15,9 +15,10 @@ const MAY: [(&str, &[&str]); 6] = [
 
 /// What only ever runs on a developer's machine: it may depend on anything, and
 /// nothing that ships may depend on it.
-const TOOLS: [&str; 7] = [
+const TOOLS: [&str; 8] = [
     "xtask",
     "hangtrue-tests",
+    "hangtrue-golden",
     "hangtrue-browser",
     "hangtrue-sim",
     "hangtrue-hostile",

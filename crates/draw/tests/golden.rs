@@ -6,14 +6,8 @@
 mod support;
 
 use hangtrue_core::say::Language;
-use std::collections::BTreeSet;
-use std::fs;
-use std::path::{Path, PathBuf};
+use hangtrue_golden::golden_folder;
 use support::look::{self, look};
-
-fn folder() -> PathBuf {
-    Path::new(env!("CARGO_MANIFEST_DIR")).join("../../tests/goldens/draw")
-}
 
 /// One element a line, indented by depth; a text stays on the line of its element.
 /// The stylesheet is named, so a golden opened in a browser looks as on the page.
@@ -50,37 +44,10 @@ fn pretty(svg: &str) -> String {
 
 #[test]
 fn pictures_are_as_reviewed() {
-    let bless = std::env::var_os("HANGTRUE_BLESS").is_some();
-    let folder = folder();
-    let mut names = BTreeSet::new();
-    let mut differing = Vec::new();
-    for (name, svg) in support::goldens() {
-        let file = format!("{name}.svg");
-        let path = folder.join(&file);
-        let drawn = pretty(&svg);
-        if bless {
-            fs::write(&path, &drawn).unwrap();
-        } else if fs::read_to_string(&path).ok().as_deref() != Some(drawn.as_str()) {
-            differing.push(file.clone());
-        }
-        assert!(names.insert(file), "two goldens are called {name}");
-    }
-    for entry in fs::read_dir(&folder).unwrap() {
-        let entry = entry.unwrap();
-        let file = entry.file_name().into_string().unwrap();
-        if !names.contains(&file) {
-            if bless {
-                fs::remove_file(entry.path()).unwrap();
-            } else {
-                differing.push(format!("{file} (no longer drawn)"));
-            }
-        }
-    }
-    assert!(
-        differing.is_empty(),
-        "differs from tests/goldens/draw: {differing:?}; if meant, bless with HANGTRUE_BLESS=1"
-    );
+    let pictures = support::goldens().into_iter();
+    golden_folder("draw", pictures.map(|(name, svg)| (format!("{name}.svg"), pretty(&svg))));
 }
+
 #[test]
 fn pictures_stay_inside_and_no_words_lie_on_each_other() {
     for language in Language::ALL {

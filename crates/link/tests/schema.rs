@@ -7,6 +7,7 @@ use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use hangtrue_golden::golden;
 use serde_json::Value;
 
 fn workspace() -> PathBuf {
@@ -14,13 +15,8 @@ fn workspace() -> PathBuf {
 }
 
 fn as_reviewed(name: &str, schema: &Value) {
-    let path = workspace().join("tests/goldens/schema").join(name);
     let made = serde_json::to_string_pretty(schema).unwrap() + "\n";
-    if std::env::var_os("HANGTRUE_BLESS").is_some() {
-        fs::create_dir_all(path.parent().unwrap()).unwrap();
-        fs::write(&path, &made).unwrap();
-    }
-    assert_eq!(made, fs::read_to_string(&path).unwrap_or_default(), "{name} differs");
+    golden(&format!("schema/{name}"), &made);
 }
 
 #[test]

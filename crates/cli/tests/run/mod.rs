@@ -112,13 +112,7 @@ pub(crate) fn pretty(value: &serde_json::Value) -> String {
     serde_json::to_string_pretty(value).unwrap() + "\n"
 }
 
-/// Holds `text` to the golden file `name`.
+/// Holds `text` to the golden `name` of the command.
 pub(crate) fn golden(name: &str, text: &str) {
-    let path = root().join("tests/goldens/cli").join(name);
-    if std::env::var_os("HANGTRUE_BLESS").is_some() {
-        std::fs::create_dir_all(path.parent().unwrap()).unwrap();
-        std::fs::write(&path, text).unwrap();
-    }
-    let golden = std::fs::read_to_string(&path).unwrap_or_default();
-    assert_eq!(golden, text, "{name} differs; if meant, bless with HANGTRUE_BLESS=1");
+    hangtrue_golden::golden(&format!("cli/{name}"), text);
 }

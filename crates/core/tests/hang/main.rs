@@ -3,8 +3,6 @@
 
 #![allow(clippy::expect_used, reason = "a test may fail")]
 
-#[path = "../golden/mod.rs"]
-mod golden;
 mod rooms;
 mod springs;
 mod tracks;

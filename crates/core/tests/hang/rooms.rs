@@ -1,11 +1,11 @@
 //! Rooms overhead: what an opening door sweeps and where it comes nearest.
 
-use crate::golden::golden;
 use crate::inches;
 use hangtrue_core::hang::overhead::{Path, Room, Track, sweep};
 use hangtrue_core::order::Numbers;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Length, Spot, Survey, Unit};
+use hangtrue_golden::golden;
 use std::fmt::Write as _;
 
 fn numbers(height: &str, header: &str, bow: &str) -> Numbers {

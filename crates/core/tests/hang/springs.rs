@@ -1,6 +1,5 @@
 //! Springs: turns, balance, wire, and what a test of the balance asks for.
 
-use crate::golden::golden;
 use crate::inches;
 use hangtrue_core::hang::overhead::{Curtain, Path};
 use hangtrue_core::hang::spring::{
@@ -10,6 +9,7 @@ use hangtrue_core::hang::spring::{
 use hangtrue_core::hang::weight::Weight;
 use hangtrue_core::profile::Door;
 use hangtrue_core::{Length, Unit};
+use hangtrue_golden::golden;
 use std::fmt::Write as _;
 
 fn curtain(height: Length) -> Curtain {

@@ -1,9 +1,9 @@
 //! Tracks: where a pair stands, what goes behind it, how it then stands.
 
-use crate::golden::golden;
 use crate::{inches, list};
 use hangtrue_core::Unit;
 use hangtrue_core::hang::tracks::{Level, Pair, Shims, Side, Stand, upper};
+use hangtrue_golden::golden;
 use std::fmt::Write as _;
 
 fn stand(stand: Stand) -> String {

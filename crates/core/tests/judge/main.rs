@@ -5,15 +5,13 @@
 
 #![allow(clippy::expect_used, reason = "a test may fail")]
 
-#[path = "../golden/mod.rs"]
-mod golden;
 mod told;
 
-use golden::golden;
 use hangtrue_core::check;
 use hangtrue_core::judge::judge;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Spot, Survey, Unit};
+use hangtrue_golden::golden;
 use std::fmt::Write as _;
 
 /// A frame and how it was read: `spot text` each, `/` between repeats at one spot.

@@ -3,14 +3,12 @@
 #![allow(clippy::unwrap_used)]
 
 mod every;
-#[path = "../golden/mod.rs"]
-mod golden;
 mod properties;
 
 use every::every;
-use golden::golden;
 use hangtrue_core::say::{Language, Speaker};
 use hangtrue_core::{Dimension, Length, Spot, Unit};
+use hangtrue_golden::golden;
 use properties::{alike, well_set};
 use std::collections::BTreeSet;
 

@@ -1,10 +1,7 @@
 //! What every slip offers, and what is taken for a slip.
 
-#[path = "../../../tests/golden/mod.rs"]
-mod golden;
-
 use super::*;
-use golden::golden;
+use hangtrue_golden::golden;
 
 #[test]
 fn a_slip_offers_no_more_than_it_has() {
