@@ -25,6 +25,7 @@ pub mod problems;
 mod rest;
 pub mod step;
 pub mod text;
+pub mod typeset;
 mod update;
 mod view;
 

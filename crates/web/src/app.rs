@@ -3,6 +3,7 @@
 use crate::browser::{Browser, listen, listen_to_the_browser};
 use crate::patch::Patcher;
 use gloo::events::EventListener;
+use hangtrue_page::typeset::unbroken;
 use hangtrue_page::{Environment, Event};
 use std::cell::RefCell;
 use std::rc::Rc;
@@ -67,7 +68,7 @@ impl<P: Program> App<P> {
     /// Shows `model` in `root`, and listens there.
     pub(crate) fn begin(root: Element, browser: Browser, model: P::Model) -> Rc<Self> {
         let (model, listeners) = (RefCell::new(model), RefCell::default());
-        let patcher = Patcher::new(root.clone().into());
+        let patcher = Patcher::new(root.clone().into(), unbroken);
         let app = Rc::new(Self { model, root, patcher, browser, listeners });
         app.draw();
         listen(&app);

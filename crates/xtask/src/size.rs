@@ -12,7 +12,7 @@ use crate::site::{File, Site};
 /// JavaScript, the first module. Bytes, gzip level 9. The goal is 100 KiB; until it is reached
 /// this is what has been reached, so that nothing gets heavier unseen. DEVELOPERS.md says what
 /// the bytes are.
-const FIRST_SCREENS: usize = 118 * 1024;
+const FIRST_SCREENS: usize = 119 * 1024;
 /// The same with the second module, which comes while the first screens are used: the whole walk
 /// in three languages.
 const WALK: usize = 246 * 1024;

@@ -89,7 +89,8 @@ pub(crate) async fn a_mail_beside_the_call_names_what_was_misheard(
 pub(crate) async fn by_a_dealers_rules(browser: &mut Browser) -> Result<()> {
     let reason = "our widest panel covers a 96 in opening";
     let told = |css: &str, what: &str| {
-        format!("document.querySelector({})?.innerText.includes({})", json!(css), json!(what))
+        let said = format!("document.querySelector({})?.innerText", json!(css));
+        format!("{said}.replaceAll('\u{a0}', ' ').includes({})", json!(what))
     };
     browser.serve(crate::embed::demo()?).await?;
     let address = "/desk.html?profile=/demo/profiles/prairie.json";

@@ -1,4 +1,5 @@
-//! Whether all of a screen is there: nothing cut off, nothing that scrolls sideways.
+//! Whether all of a screen is there: nothing cut off, nothing that scrolls sideways, no number of
+//! which the end stands on the next line.
 
 use anyhow::{Result, ensure};
 use hangtrue_browser::Browser;
@@ -20,6 +21,20 @@ const LOST: &str = "
         const spills = it.matches('button, label, h1, .value, .typed, .echo, .state')
             && it.scrollWidth > it.clientWidth + 1 && it.clientWidth > 2;
         if ((cut && !it.matches('input')) || out || spills) lost.push(it.outerHTML.slice(0, 120));
+    }
+    const number = /\\d+\\s\\d+\\/\\d+(\\s(in|mm|po|pulg|ft)\\b)?|\\d\\s(in|mm|po|pulg|ft)\\b/g;
+    const range = document.createRange();
+    const texts = document.createTreeWalker(document.querySelector('main'), NodeFilter.SHOW_TEXT);
+    while (texts.nextNode()) {
+        const text = texts.currentNode;
+        if (text.parentElement.closest('svg, .visually-hidden, .paper, pre, code, textarea, option'))
+            continue;
+        for (const { 0: found, index } of text.data.matchAll(number)) {
+            range.setStart(text, index);
+            range.setEnd(text, index + found.length);
+            const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top)));
+            if (lines.size > 1) lost.push(`a line ends within ${found} of ${text.data}`);
+        }
     }
     return lost;";
 

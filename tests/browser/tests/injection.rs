@@ -18,7 +18,7 @@ use crate::embed::demo;
 use crate::offline::with_its_rules_is_kept;
 use crate::orders::{open, payload, typical};
 use crate::paper::printed;
-use crate::walk::{at, leave_out_the_rest};
+use crate::walk::{at, leave_out_the_rest, spaced};
 
 /// What is tried: `ran` is the canary.
 const HOSTILE: [&str; 44] = [
@@ -88,8 +88,8 @@ pub(crate) fn plain() -> Vec<[&'static str; 3]> {
 const LOOK: &str = "
     const root = document.querySelector('hangtrue-survey')?.shadowRoot ?? document.body;
     const values = [...root.querySelectorAll('input, textarea')].map(one => one.value);
-    const shown = [root.textContent, ...values].join('\\n').replace(/\\u2068|\\u2069/g, '');
-    const plain = text => text.replace(/\\u2068|\\u2069/g, '');
+    const plain = text => text.replace(/\\u2068|\\u2069/g, '').replaceAll('\\u00a0', ' ');
+    const shown = plain([root.textContent, ...values].join('\\n'));
     const lacking = arguments[0].filter(text => !shown.includes(plain(text)));
     const app = [...root.querySelectorAll('#app *')];
     const armed = app.filter(one =>
@@ -143,11 +143,11 @@ pub(crate) async fn in_a_link_and_a_draft(browser: &mut Browser) -> Result<()> {
         open(browser, &order(texts)).await?;
         holds(browser, "opened", texts).await?;
         let paper = browser.value("document.querySelector('.paper').textContent").await?;
-        let paper = paper.as_str().unwrap_or_default();
+        let paper = spaced(paper.as_str().unwrap_or_default());
         // What was typed for a reading is on the screen; on paper stand the readings.
         let printed = texts.iter().enumerate().filter(|(at, _)| !matches!(at, 2 | 3));
         for (_, text) in printed {
-            ensure!(paper.contains(text), "not on paper: {text}");
+            ensure!(paper.contains(&spaced(text)), "not on paper: {text}");
         }
         if turn > 0 {
             continue;
@@ -273,10 +273,8 @@ pub(crate) async fn in_a_profile_on_every_screen(browser: &mut Browser) -> Resul
             let name: String = texts[0].chars().take(24).collect();
             let name = name.trim_end();
             let paper = browser.value("document.querySelector('.paper').textContent").await?;
-            ensure!(
-                paper.to_string().contains(json!(name).to_string().trim_matches('"')),
-                "{name}: {paper}"
-            );
+            let paper = spaced(paper.as_str().unwrap_or_default());
+            ensure!(paper.contains(&spaced(name)), "{name}: {paper}");
             holds(browser, "opened by a profile", &[]).await?;
             browser.tap("form [type=submit]").await?;
             if step == "send" {

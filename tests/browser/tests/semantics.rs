@@ -123,7 +123,7 @@ pub(crate) async fn a_reading_is_spoken_once(browser: &mut Browser) -> Result<()
     browser.until("said.length").await?;
     let said = browser.value("said.filter(Boolean)").await?;
     ensure!(said.as_array().is_some_and(|it| it.len() == 1), "{said}");
-    ensure!(said[0].as_str().is_some_and(|it| it.contains("92 3/16")), "{said}");
+    ensure!(said[0].as_str().is_some_and(|it| it.contains("92\u{a0}3/16")), "{said}");
     ensure!(browser.role("#spoken").await? == "status");
     let live =
         browser.value("document.querySelectorAll('[aria-live], [role=alert]').length").await?;
@@ -136,10 +136,12 @@ pub(crate) async fn a_reading_of_hanging_is_spoken(browser: &mut Browser) -> Res
     browser.find("#app[data-ready]").await?;
     browser.tap("[id='order.width']").await?;
     browser.type_keys("92 3/16").await?;
-    browser.until("document.getElementById('spoken').textContent.includes('92 3/16')").await?;
+    browser.until("document.getElementById('spoken').textContent.includes('92\u{a0}3/16')").await?;
     browser.run("document.activeElement.select()", Vec::new()).await?;
     browser.type_keys("921/4").await?;
-    browser.until("document.getElementById('spoken').textContent === '92 1/4 in?'").await?;
+    browser
+        .until("document.getElementById('spoken').textContent === '92\u{a0}1/4\u{a0}in?'")
+        .await?;
     let field = "document.getElementById('order.width')";
     ensure!(browser.value(&format!("{field}.getAttribute('aria-invalid')")).await? == "true");
     Ok(())

@@ -41,7 +41,7 @@ pub(crate) async fn echo_and_tape_follow_each_key(browser: &mut Browser) -> Resu
     ensure!(echo.contains("92 3/16 in") && echo.contains("mm"), "{echo}");
     browser.find("figure.tape svg").await?;
     // Held back, then spoken once.
-    browser.until("document.getElementById('spoken').innerText.includes('92 3/16')").await?;
+    browser.until("document.getElementById('spoken').innerText.includes('92\u{a0}3/16')").await?;
     Ok(())
 }
 

@@ -74,7 +74,13 @@ pub(crate) async fn numbers(browser: &Browser) -> Result<Vec<String>> {
     let numbers = browser
         .value("[...document.querySelectorAll('.numbers .value')].map(e => e.innerText)")
         .await?;
-    Ok(serde_json::from_value(numbers)?)
+    let numbers: Vec<String> = serde_json::from_value(numbers)?;
+    Ok(numbers.iter().map(|number| spaced(number)).collect())
+}
+
+/// A text as it was written, whose numbers are set so that no line ends within them.
+pub(crate) fn spaced(set: &str) -> String {
+    set.replace('\u{a0}', " ")
 }
 
 pub(crate) async fn by_touch(browser: &mut Browser) -> Result<()> {

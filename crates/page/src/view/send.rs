@@ -110,7 +110,8 @@ fn ways(scene: Scene<'_>) -> Markup {
                 }
             }
             @if model.copied == Some(false) {
-                p.url #by-hand tabindex="0" { (message.text()) }
+                // Taken as it is: what is copied is what is sent.
+                p.url #by-hand tabindex="0" { code { (message.text()) } }
             }
             p { a.url href=(message.link) { (message.link) } }
             (parts::quiet(&Action::CopyLink.code(), text.copy_link))

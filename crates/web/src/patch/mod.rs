@@ -18,6 +18,9 @@
 //! around it, it stays the same node, and focus, caret, selection and a running IME composition stay
 //! with it. Reordering moves the others around the element that has the focus.
 //!
+//! A text is shown as `Patcher` is told to set it, but where it is to be taken as it is: in `code`,
+//! `pre`, `option` and `textarea`.
+//!
 //! What belongs to the person:
 //! * `value` of the field being typed in is set only when the model has *changed* its value since the
 //!   last patch and the field does not show it already. An echo of the keystroke is therefore never
@@ -26,6 +29,7 @@
 //! * `checked` and `selected` follow the model.
 //! * `open` (of `details`, `dialog`) is set when the element is made, and never again.
 
+use std::borrow::Cow;
 use std::cell::RefCell;
 
 use wasm_bindgen::prelude::*;
@@ -51,12 +55,19 @@ extern "C" {
     fn markup(this: &Part) -> String;
 }
 
+/// How a text is set before it is shown.
+pub type Set = fn(Cow<'_, str>) -> Cow<'_, str>;
+
+/// Elements whose text is to be taken as it is.
+const AS_IT_IS: [&str; 4] = ["code", "option", "pre", "textarea"];
+
 /// The page was changed by somebody else.
 const LOST: JsValue = JsValue::NULL;
 
 /// What shows markup in one place of the page.
 pub struct Patcher {
     root: Node,
+    set: Set,
     /// What was shown last. Taken while the page is being changed.
     shown: RefCell<Option<Tree>>,
     /// What a change of the page asked to be shown, by the events that it caused.
@@ -66,13 +77,13 @@ pub struct Patcher {
 impl Patcher {
     /// For the children of `root` (an element or a shadow root), which may have some already: the
     /// first screen is in the document before any script runs.
-    pub fn new(root: Node) -> Self {
+    pub fn new(root: Node, set: Set) -> Self {
         root.normalize();
         let shown = markup::parse(root.unchecked_ref::<Part>().markup()).unwrap_or_else(|_| {
             root.set_text_content(None);
             Tree::default()
         });
-        Self { root, shown: RefCell::new(Some(shown)), next: RefCell::default() }
+        Self { root, set, shown: RefCell::new(Some(shown)), next: RefCell::default() }
     }
 
     /// Makes the children of the root what `markup` says.
@@ -106,10 +117,11 @@ impl Patcher {
         let Some(document) = self.root.owner_document() else { return };
         let active = self.root.get_root_node().unchecked_ref::<Part>().active();
         let patch = Patch { document, active };
-        if patch.children(&self.root, old.nodes(), new.nodes(), HTML).is_err() {
+        let within = Within { space: HTML, set: self.set };
+        if patch.children(&self.root, old.nodes(), new.nodes(), within).is_err() {
             self.root.set_text_content(None);
             if let Err(error) =
-                patch.children(&self.root, Tree::default().nodes(), new.nodes(), HTML)
+                patch.children(&self.root, Tree::default().nodes(), new.nodes(), within)
             {
                 web_sys::console::error_1(&error);
             }
@@ -120,6 +132,14 @@ impl Patcher {
 struct Patch {
     document: Document,
     active: Option<Element>,
+}
+
+/// What holds of all that is in an element.
+#[derive(Clone, Copy)]
+struct Within {
+    /// The namespace of what is made there.
+    space: &'static str,
+    set: Set,
 }
 
 /// The children of a live element, those that no new node has claimed yet among them.
@@ -233,29 +253,36 @@ impl<'a> Row<'a> {
 
 impl Patch {
     /// Makes the children of `parent`, which show `old`, show `new`.
-    fn children(&self, parent: &Node, old: Nodes, new: Nodes, space: &str) -> Result<(), JsValue> {
+    fn children(
+        &self,
+        parent: &Node,
+        old: Nodes,
+        new: Nodes,
+        within: Within,
+    ) -> Result<(), JsValue> {
         let mut row = Row::new(parent, old)?;
         for new in new {
             if let Some(text) = new.text() {
-                self.text(&mut row, new, text)?;
+                self.text(&mut row, new, text, within.set)?;
             } else if let Some(old) = row.take_if(|old| old.is_like(new)) {
                 if new.has_state() {
                     let live = row.of_kind(0, Node::ELEMENT_NODE)?;
-                    self.element(live.unchecked_ref(), Some(old), new, space)?;
+                    self.element(live.unchecked_ref(), Some(old), new, within)?;
                 }
             } else {
                 let claimed = match row.by_identity(new) {
                     Some(at) => row.bring(at, self.active.as_ref())?,
                     None => row.by_position(new)?,
                 };
-                let space = if new.name() == Some("svg") { SVG } else { space };
+                let space = if new.name() == Some("svg") { SVG } else { within.space };
+                let within = Within { space, ..within };
                 if claimed.is_some() {
                     let live = row.of_kind(0, Node::ELEMENT_NODE)?;
-                    self.element(live.unchecked_ref(), claimed, new, space)?;
+                    self.element(live.unchecked_ref(), claimed, new, within)?;
                 } else {
                     let name = new.name().unwrap_or_default();
                     let made = self.document.create_element_ns(Some(space), name)?;
-                    self.element(&made, None, new, space)?;
+                    self.element(&made, None, new, within)?;
                     row.insert(&made)?;
                 }
             }
@@ -267,14 +294,14 @@ impl Patch {
         Ok(())
     }
 
-    fn text(&self, row: &mut Row, new: markup::Node, text: &str) -> Result<(), JsValue> {
+    fn text(&self, row: &mut Row, new: markup::Node, text: &str, set: Set) -> Result<(), JsValue> {
         let text = decode(text).unwrap_or_default();
         let Some(old) = row.take_if(|old| old.text().is_some()) else {
-            return row.insert(&self.document.create_text_node(&text));
+            return row.insert(&self.document.create_text_node(&set(text)));
         };
         let before = old.text().and_then(|text| decode(text).ok());
         if !old.is_like(new) && before.is_none_or(|before| before != text) {
-            row.of_kind(0, Node::TEXT_NODE)?.unchecked_ref::<Text>().set_data(&text);
+            row.of_kind(0, Node::TEXT_NODE)?.unchecked_ref::<Text>().set_data(&set(text));
         }
         Ok(())
     }
@@ -285,14 +312,16 @@ impl Patch {
         live: &Element,
         old: Option<markup::Node>,
         new: markup::Node,
-        space: &str,
+        within: Within,
     ) -> Result<(), JsValue> {
         if old.is_none_or(|old| !old.is_like(new)) {
             attributes(live, old, new)?;
         }
-        let space = if new.name() == Some("foreignObject") { HTML } else { space };
+        let name = new.name().unwrap_or_default();
+        let space = if name == "foreignObject" { HTML } else { within.space };
+        let set: Set = if AS_IT_IS.contains(&name) { |text| text } else { within.set };
         let children = old.map_or_else(|| new.none(), markup::Node::children);
-        self.children(live, children, new.children(), space)?;
+        self.children(live, children, new.children(), Within { space, set })?;
         self.state(live, old, new);
         Ok(())
     }
@@ -338,7 +367,7 @@ impl Patch {
 }
 
 /// What the model says that a field holds.
-fn said(field: markup::Node<'_>) -> Option<std::borrow::Cow<'_, str>> {
+fn said(field: markup::Node<'_>) -> Option<Cow<'_, str>> {
     let said = match field.name() {
         Some("textarea") => {
             field.children().next().and_then(markup::Node::text).unwrap_or_default()

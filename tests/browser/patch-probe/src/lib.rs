@@ -25,7 +25,7 @@ pub fn patch(root: &Node, markup: String) {
         if let Some((_, known)) = all.iter().find(|(place, _)| place == root) {
             return Rc::clone(known);
         }
-        let new = Rc::new(Patcher::new(root.clone()));
+        let new = Rc::new(Patcher::new(root.clone(), |text| text));
         all.push((root.clone(), Rc::clone(&new)));
         new
     });
