@@ -20,8 +20,9 @@ pub(crate) fn say(fault: &Fault) -> String {
              from here on."
         ),
         Fault::Count { found, expected } => format!(
-            "The row has {found} fields; the first row has {expected}. A field with a comma in \
-             it is put in quotation marks."
+            "The row has {found} {}; the first row has {expected}. A field with a comma in it is \
+             put in quotation marks.",
+            if *found == 1 { "field" } else { "fields" }
         ),
         Fault::Word { column, found, known } => {
             format!("{column} is “{found}”. It can be: {}.", known.join(", "))

@@ -19,8 +19,9 @@ pub(crate) fn say(fault: &Fault) -> String {
             "Las comillas que abren el campo {column} nunca se cierran. Desde ahí no se leyó nada."
         ),
         Fault::Count { found, expected } => format!(
-            "El renglón tiene {found} campos; el primero tiene {expected}. Un campo con coma va \
-             entre comillas."
+            "El renglón tiene {found} {}; el primero tiene {expected}. Un campo con coma va \
+             entre comillas.",
+            if *found == 1 { "campo" } else { "campos" }
         ),
         Fault::Word { column, found, known } => {
             format!("{column} es “{found}”. Puede ser: {}.", known.join(", "))

@@ -43,7 +43,7 @@ pub(super) fn of(place: &str, fault: &Fault) -> String {
              fuera si no se midió.",
             kind(*found)
         ),
-        Fault::Missing { key } => format!("A {place} le falta \"{key}\"."),
+        Fault::Missing { key } => format!("{place} no tiene \"{key}\"."),
         Fault::Twice { key } => format!("{place} tiene \"{key}\" dos veces."),
         Fault::Unknown { key, known } => {
             format!(

@@ -5,10 +5,11 @@ use crate::code::{HeardError, SmallError};
 pub(crate) fn heard(error: &HeardError) -> String {
     match error {
         HeardError::Piece(piece) => {
-            format!("« {piece} » n’est ni lettres ni chiffres, ni un mot de l’alphabet.")
+            format!("«\u{a0}{piece}\u{a0}» n’est ni lettres ni chiffres, ni un mot de l’alphabet.")
         }
         HeardError::Count { found, expected } => {
-            format!("{found} caractères sur {expected}.")
+            let letters = if *found < 2 { "caractère" } else { "caractères" };
+            format!("{found} {letters} sur {expected}.")
         }
     }
 }

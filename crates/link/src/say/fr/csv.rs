@@ -20,8 +20,9 @@ pub(crate) fn say(fault: &Fault) -> String {
              partir de là."
         ),
         Fault::Count { found, expected } => format!(
-            "La ligne a {found} champs; la première en a {expected}. Un champ qui contient une \
-             virgule se met entre guillemets."
+            "La ligne a {found} {}; la première en a {expected}. Un champ qui contient une \
+             virgule se met entre guillemets.",
+            if *found == 1 { "champ" } else { "champs" }
         ),
         Fault::Word { column, found, known } => format!(
             "{column} est «\u{a0}{found}\u{a0}». Valeurs possibles\u{a0}: {}.",
