@@ -10,12 +10,13 @@
 mod damage;
 mod orders;
 
-use hangtrue_core::hang::care::{Service, Work};
+use hangtrue_core::hang::care::{Service, Work, is_day};
 use hangtrue_core::hang::inspection::{Check, Found, Inspection, Measure};
 use hangtrue_core::hang::record::{AsBuilt, Place, QuarterTurns, Record};
 use hangtrue_core::hang::weight::Weight;
 use hangtrue_core::order::{Date, Order};
 use hangtrue_core::{Length, Spot, Unit};
+use hangtrue_link::json::record as file;
 use hangtrue_link::record::{Opened, decode, encode, url};
 use hangtrue_link::{LinkError, find};
 use orders::{any_order, demo};
@@ -186,6 +187,17 @@ proptest! {
     fn every_record_comes_back(record in any_record()) {
         if let Ok(payload) = encode(&record) {
             prop_assert_eq!(decode(&payload), Ok(Opened::Record(Box::new(record))));
+        }
+    }
+
+    /// As a file too, if its days are days.
+    #[test]
+    fn every_record_comes_back_from_its_file(record in any_record()) {
+        let days = record.hung.into_iter().chain(record.services.iter().map(|one| one.date));
+        let read = file::parse(&file::text(&record));
+        match days.into_iter().all(is_day) {
+            true => prop_assert_eq!(read, Ok(record)),
+            false => prop_assert_eq!(read.unwrap_err().fault.code(), "not-a-date"),
         }
     }
 
