@@ -129,6 +129,16 @@ fn a_record_is_no_order_and_an_order_is_opened_as_one() {
 }
 
 #[test]
+fn no_weight_is_less_than_nothing() {
+    let of = |micrograms| {
+        let weight = Some(Weight::from_micrograms(micrograms));
+        decode(&encode(&Record { weight, ..hung() }).unwrap()).map(|_| ())
+    };
+    assert_eq!([of(1), of(0)], [Ok(()), Ok(())]);
+    assert_eq!([of(-1), of(i64::MIN)], [Err(LinkError::Contents); 2]);
+}
+
+#[test]
 fn a_record_is_found_in_whatever_it_is_pasted_with() {
     let record = hung();
     let link = url("https://dealer.example/doors/hang.html", &record).unwrap();

@@ -62,7 +62,7 @@ fn tables() -> Vec<(&'static str, String)> {
         ("bare numbers", "92 3/16\t101 1/2\t9 1/2\t1 1/4\nA\tb\tc\td\n93\"\t101\t9\t1\n".to_owned()),
         ("bare numbers behind a name", "T-4,92,101,9,1\nT-5,93,101,9,1\n".to_owned()),
         ("bare numbers among words", "T-4,red,92,101,9,1,x\nT-5,blue,93,101,9,1,y\n".to_owned()),
-        ("more words than numbers", "a,b,c,d,92,101,9,1\n1,2,3,4,5,6,7,8\n".to_owned()),
+        ("more words than numbers", "red,blue,green,gray,92,101,9,1\n1,2,3,4,5,6,7,8\n".to_owned()),
         ("three numbers", "92,101,9\n93,102,10\n".to_owned()),
         ("more than four numbers", "7,92,101,9,1\n8,93,101,9,1\n".to_owned()),
         (

@@ -148,6 +148,8 @@ mod tests {
             ("PO", What::Id, None),
             ("Job PO", What::Id, None),
             ("Width A", reading(WidthLow), None),
+            ("Ancho A", reading(WidthLow), None),
+            ("Largeur pi", reading(WidthMiddle), Some(Measure::Foot)),
         ] {
             let column = Column::guess(name);
             assert_eq!((column.what, column.measure), (what, measure), "{name}");

@@ -65,6 +65,7 @@ mod tests {
             ("-", "oops\n", Format::JsonLines),
             ("a.json", "oops\n", Format::Json),
             ("A.CSV", "oops\n", Format::Table),
+            ("a.jsonl", "oops,no\n", Format::JsonLines),
             ("-", "Order #;Width\n", Format::Table),
             ("-", "92\t101\t9\t1\n", Format::Table),
             ("-", "Link\n", Format::Table),

@@ -288,3 +288,17 @@ fn read_wide(from: &mut Reader<'_>) -> Result<i64, Short> {
     let high = u64::from(from.number()?);
     Ok((high << 32 | low).cast_signed())
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_is_written_is_read_and_nothing_behind_it() {
+        let symbols = write(&Record::default()).unwrap();
+        assert_eq!(read(&symbols), Ok(Record::default()));
+        for symbol in [0, 1, 31] {
+            assert_eq!(read(&[symbols.as_slice(), &[symbol]].concat()), Err(Short));
+        }
+    }
+}

@@ -7,7 +7,7 @@ use hangtrue_core::say::Language;
 use hangtrue_core::{Spot, Survey, Unit, check};
 
 use super::*;
-use crate::json::Id;
+use crate::json::{Fault, Id};
 
 fn order() -> Order {
     let mut survey = Survey::new(Unit::Inch);
@@ -86,5 +86,8 @@ fn what_is_wrong_is_named_with_its_place() {
     let struck =
         r#"{"format":"hangtrue-order/1","unit":"in","readings":{"bow":{"first":{"text":1}}}}"#;
     assert_eq!(parse(struck).unwrap_err().1.place, "readings.bow.first.text");
-    assert!(parse(&"x".repeat(MOST + 1)).is_err());
+    let padded = |to: usize| [head, &" ".repeat(to - head.len() - 1), "}"].concat();
+    assert!(parse(&padded(MOST)).is_ok());
+    let too_long = Fault::TooLong { most: MOST };
+    assert_eq!(parse(&padded(MOST + 1)).unwrap_err().1.fault, too_long);
 }

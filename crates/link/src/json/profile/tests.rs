@@ -40,11 +40,67 @@ fn the_least_profile_is_the_built_in_rules_under_a_name() {
     assert_eq!(parse(&["\u{feff}", SMALL].concat()), Ok(expected));
 }
 
+/// A profile with `more` behind its first keys.
+fn with(more: &str) -> Result<Profile, FileError> {
+    parse(&SMALL.replace(r#""revision":1"#, &[r#""revision":1,"#, more].concat()))
+}
+
+/// The name of what is wrong in it, if anything is.
+fn fault(more: &str) -> Option<&'static str> {
+    with(more).err().map(|error| error.fault.code())
+}
+
+#[test]
+fn the_most_is_read_and_no_more() {
+    let question = |key: &str| format!(r#"{{"key":"{key}","ask":"A?","kind":"yes-no"}}"#);
+    let questions = |count: usize| {
+        let all: Vec<String> = (0..count).map(|at| question(&format!("k{at}"))).collect();
+        format!(r#""questions":[{}]"#, all.join(","))
+    };
+    assert_eq!(fault(&questions(50)), None);
+    assert_eq!(fault(&questions(51)), Some("too-many"));
+    let key = |key: &str| fault(&format!(r#""questions":[{}]"#, question(key)));
+    assert_eq!([key("a"), key("z9-"), key(&"k".repeat(32))], [None; 3]);
+    for bad in ["", "9a", "-a", "aB", "a_b", "é", "aé", "a ", &"k".repeat(33)] {
+        assert_eq!(key(bad), Some("no-key"), "{bad}");
+    }
+    let start = |length: usize| fault(&format!(r#""texts":{{"start":"{}"}}"#, "é".repeat(length)));
+    assert_eq!((start(400), start(401)), (None, Some("text-too-long")));
+    let limit = |least: &str, most: &str| {
+        let ends = format!(r#""least":"{least}","most":"{most}""#);
+        fault(&format!(r#""limits":{{"width":{{{ends},"reason":"so"}}}}"#))
+    };
+    assert_eq!(limit("60 in", "60 in"), None);
+    assert_eq!(limit("60 1/16 in", "60 in"), Some("upside-down"));
+}
+
+#[test]
+fn what_belongs_to_one_kind_of_question_stands_in_no_other() {
+    let all = [
+        ("choice", r#""choices":[{"key":"a","label":"A"},{"key":"b","label":"B"}]"#),
+        ("length", r#""least":"1 in""#),
+        ("length", r#""most":"2 in""#),
+        ("text", r#""characters":9"#),
+        ("yes-no", r#""hint":"So.""#),
+    ];
+    for (kind, _) in all {
+        // A choice has its choices in any case.
+        let choices = if kind == "choice" { [all[0].1, ","].concat() } else { String::new() };
+        for (owner, more) in all.iter().filter(|(_, more)| kind != "choice" || *more != all[0].1) {
+            let question = format!(r#"{{"key":"q","ask":"A?","kind":"{kind}",{choices}{more}}}"#);
+            let fits = *owner == kind || *owner == "yes-no";
+            let told = fault(&format!(r#""questions":[{question}]"#));
+            assert_eq!(told, (!fits).then_some("other-kind"), "{question}");
+        }
+    }
+    let none = r#""questions":[{"key":"q","ask":"A?","kind":"choice"}]"#;
+    assert_eq!(fault(none), Some("few-choices"));
+}
+
 /// A profile with `more` behind its first keys, which is refused with `code` and `message`.
 #[track_caller]
 fn refused(more: &str, code: &str, message: &str) {
-    let json = SMALL.replace(r#""revision":1"#, &[r#""revision":1,"#, more].concat());
-    let error = parse(&json).unwrap_err();
+    let error = with(more).unwrap_err();
     assert_eq!(error.fault.code(), code, "{more}");
     assert_eq!(crate::say::profile(Language::English, &error), message);
 }
@@ -193,9 +249,26 @@ fn a_weight_is_exact_in_grams() {
     let weight = |text: &str| value::Weight::parse(text).map(|weight| weight.0);
     assert_eq!(weight("10.5 kg/m2"), Some(10_500));
     assert_eq!(weight("2 lb/ft²"), Some(9_764)); // 9.764856 kg/m²
-    for bad in
-        ["10", "10.5", "10.5kg/m2", "-1 kg/m2", "0 kg/m2", "1e3 kg/m2", "10.5 kg", "99999 kg/m2"]
-    {
+    assert_eq!(weight("0.001 kg/m2"), Some(1));
+    assert_eq!(weight("0010.125  kg/m² "), Some(10_125));
+    assert_eq!(weight("100 kg/m2"), Some(100_000));
+    for bad in [
+        "10",
+        "10.5",
+        "10.5kg/m2",
+        "-1 kg/m2",
+        "+1 kg/m2",
+        "1.+5 kg/m2",
+        "1. kg/m2",
+        ".5 kg/m2",
+        "0 kg/m2",
+        "1e3 kg/m2",
+        "10.5 kg",
+        "99999 kg/m2",
+        "00010 kg/m2",
+        "1.0000 kg/m2",
+        "100.001 kg/m2",
+    ] {
         assert_eq!(weight(bad), None, "{bad}");
     }
 }

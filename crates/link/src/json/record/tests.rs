@@ -1,6 +1,7 @@
 //! A record's file: there and back, and every refusal with its place.
 
 use super::{MOST, parse, text};
+use crate::json::Fault;
 use hangtrue_core::hang::care::{Service, Work};
 use hangtrue_core::hang::inspection::{Check, Found, Measure};
 use hangtrue_core::hang::record::{Place, QuarterTurns, Record};
@@ -42,6 +43,12 @@ fn a_record_comes_back_from_its_file() {
     for record in [Record::default(), hung()] {
         assert_eq!(parse(&text(&record)), Ok(record));
     }
+    // What is not there is left out.
+    assert_eq!(
+        text(&Record::default()),
+        "{\"format\":\"hangtrue-record/1\",\"order\":{\"format\":\"hangtrue-order/1\",\"unit\":\"in\",\
+         \"prepared\":false,\"readings\":{},\"verdict\":\"clear\",\"order\":{}}}"
+    );
     let file = text(&hung());
     assert!(
         file.starts_with(r#"{"format":"hangtrue-record/1","order":{"format":"hangtrue-order/1""#)
@@ -70,7 +77,10 @@ fn what_is_not_as_the_format_says_is_named_with_its_place() {
         let error = parse(&file.replacen(from, to, 1)).unwrap_err();
         assert_eq!((error.place.as_str(), error.fault.code()), (place, code), "{from}");
     }
-    assert!(parse("{}").is_err() && parse(&" ".repeat(MOST + 1)).is_err());
+    assert!(parse("{}").is_err());
+    let padded = |to: usize| [file.as_str(), &" ".repeat(to - file.len())].concat();
+    assert_eq!(parse(&padded(MOST)), Ok(hung()));
+    assert_eq!(parse(&padded(MOST + 1)).unwrap_err().fault, Fault::TooLong { most: MOST });
 }
 
 proptest! {

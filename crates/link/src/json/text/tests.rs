@@ -139,6 +139,23 @@ fn a_number_is_kept_as_it_was_written() {
 }
 
 #[test]
+fn what_is_escaped_is_read_as_what_it_stands_for() {
+    for (text, letters) in [
+        (r#""\u0041\u00e9\u00E9""#, "Aéé"),
+        (r#""\"\\\/\b\f\n\r\t""#, "\"\\/\u{8}\u{c}\n\r\t"),
+        (r#""\ud83d\ude00""#, "😀"),
+        (r#""x\ud800\udc00y""#, "x\u{10000}y"),
+        (r#""\udbff\udfff""#, "\u{10ffff}"),
+        (r#""\ud7ff\ue000\uffff""#, "\u{d7ff}\u{e000}\u{ffff}"),
+    ] {
+        assert_eq!(parse(text).unwrap().as_text(), Some(letters));
+        agree(text);
+    }
+    assert_eq!(parse("7").unwrap().as_text(), None);
+    assert_ne!(parse("7").unwrap(), parse("8").unwrap());
+}
+
+#[test]
 fn what_is_wrong_is_named_with_its_byte() {
     let long = "x".repeat(MOST + 1);
     let deep = "[".repeat(DEPTH_MOST + 1);
@@ -160,6 +177,8 @@ fn what_is_wrong_is_named_with_its_byte() {
         ("\"\\ud800\"", 1, Syntax::Surrogate),
         ("\"\\ud800\\u0041\"", 1, Syntax::Surrogate),
         ("\"\\udc00\"", 1, Syntax::Surrogate),
+        ("\"\\ud800\\udbff\"", 1, Syntax::Surrogate),
+        ("\"\\ud800\\ue000\"", 1, Syntax::Surrogate),
         ("007", 1, Syntax::Number),
         ("-", 1, Syntax::Number),
         ("1.", 2, Syntax::Number),
@@ -171,6 +190,7 @@ fn what_is_wrong_is_named_with_its_byte() {
     }
     let deepest = ["[".repeat(DEPTH_MOST), "]".repeat(DEPTH_MOST)].concat();
     assert!(parse(&deepest).is_ok());
+    assert!(parse(&" ".repeat(MOST - 1).replacen("", "1", 1)).is_ok());
 }
 
 #[test]
