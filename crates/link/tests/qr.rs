@@ -144,6 +144,21 @@ fn the_payload_is_alphanumeric() {
 }
 
 #[test]
+fn a_code_is_drawn_with_its_border_and_no_empty_bar() {
+    for (name, link) in links() {
+        let qr = Qr::new(&link, Surface::Screen).unwrap();
+        let svg = qr.svg(name);
+        let side = qr.size() + 2 * QUIET_ZONE;
+        assert!(svg.contains(&format!(" viewBox=\"0 0 {side} {side}\"")), "{name}");
+        assert!(svg.contains(&format!("<rect width=\"{side}\" height=\"{side}\"")), "{name}");
+        assert!(!svg.contains("h0"), "{name}");
+        // Outside it is light; its corner is dark.
+        assert!(qr.dark(0, 0) && qr.dark(1, 0));
+        assert!(!qr.dark(qr.size(), 0) && !qr.dark(u32::MAX, 0) && !qr.dark(0, u32::MAX));
+    }
+}
+
+#[test]
 fn blur_does_no_harm() {
     for (name, link) in links() {
         let svg = Qr::new(&link, Surface::Screen).unwrap().svg("");
