@@ -56,7 +56,7 @@ impl<'a> Number<'a> {
             None => (false, digits),
         };
         let (mut whole, mut exponent) = (0_u64, exponent);
-        let (mut full, mut after_point) = (false, false);
+        let mut after_point = false;
         for byte in digits.bytes() {
             if byte == b'.' {
                 after_point = true;
@@ -64,15 +64,13 @@ impl<'a> Number<'a> {
             }
             let digit = u64::from(byte.wrapping_sub(b'0'));
             match whole.checked_mul(10).and_then(|ten| ten.checked_add(digit)) {
-                Some(more) if !full => {
+                Some(more) => {
                     whole = more;
                     exponent = exponent.saturating_sub(i32::from(after_point));
                 }
-                // What a u64 has no room for is beyond the last place of a double.
-                _ => {
-                    full = true;
-                    exponent = exponent.saturating_add(i32::from(!after_point));
-                }
+                // What a u64 has no room for is beyond the last place of a double: nought is as
+                // good, or the digit behind it.
+                None => exponent = exponent.saturating_add(i32::from(!after_point)),
             }
         }
         // A u64 has more places than a double; the nearest double of it is what is meant.
