@@ -244,7 +244,7 @@ pub(crate) fn small_errors() -> Vec<SmallError> {
     let heard = [
         HeardError::Piece("x7".into()),
         HeardError::Count { found: 1, expected: 6 },
-        HeardError::Count { found: 4, expected: 6 },
+        HeardError::Count { found: 2, expected: 6 },
     ];
     let mut all = heard.map(SmallError::Heard).to_vec();
     all.extend([SmallError::Refused, SmallError::Contents]);

@@ -48,6 +48,7 @@ fn written(id: Id, order: &Order) -> String {
 fn an_order_comes_back_from_its_file() {
     for order in [order(), Order::default()] {
         for id in [Id::None, Id::Text("a".to_owned()), Id::Number("7".to_owned())] {
+            assert_eq!(id.is_none(), id.text().is_empty());
             assert_eq!(parse(&written(id.clone(), &order)), Ok((id, order.clone())));
         }
     }
