@@ -13,7 +13,8 @@ pub struct Grey {
     dots: Vec<u8>,
 }
 
-/// Below this there is no code in a picture: 21 modules of a dot.
+/// Below this there is no code in a picture: 21 modules of a dot. The reader panics at one
+/// without dots.
 const LEAST_SIDE: usize = 21;
 /// A picture that is smaller than this is not tried at half its size.
 const HALVED_FROM: usize = 400;
@@ -78,7 +79,7 @@ impl Grey {
 
     /// Half as wide and high: the mean of four dots.
     fn halved(&self) -> Self {
-        let (width, height) = (self.width / 2, self.height / 2);
+        let [width, height] = [self.width, self.height].map(|side| side / 2);
         let mut dots = Vec::with_capacity(width.saturating_mul(height));
         for y in 0..height {
             for x in 0..width {

@@ -64,6 +64,21 @@ fn a_code_of_fine_dots_is_read_at_half_its_size() {
     }
 }
 
+/// The same at the size from which a picture is tried smaller, and a dot below it.
+#[test]
+fn a_picture_is_halved_from_four_hundred_dots() {
+    let code = Qr::new(LINK, Surface::Screen).unwrap();
+    for (side, read) in [(399, &[][..]), (400, &[LINK][..])] {
+        let mut dots = Vec::new();
+        for (y, x) in (0..side).flat_map(|y| (0..side).map(move |x| (y, x))) {
+            let module = |at: usize| (at / 8).checked_sub(4).map(|at| at as u32);
+            let dark = module(x).zip(module(y)).is_some_and(|(x, y)| code.dark(x, y));
+            dots.extend(if dark && x % 2 == 0 && y % 2 == 0 { BLACK } else { WHITE });
+        }
+        assert_eq!(Grey::of_rgba(side, side, &dots).unwrap().codes(), read, "{side}");
+    }
+}
+
 #[test]
 fn a_picture_is_grey_as_television_has_it() {
     // ITU-R BT.601: 0.299 of red, 0.587 of green, 0.114 of blue.
@@ -89,6 +104,16 @@ fn a_picture_without_a_code_or_of_another_size_has_none() {
     let white = |side: usize| Grey::of_rgba(side, side, &vec![255; side * side * 4]).unwrap();
     for side in [0, 1, 20, 21, 64, 401] {
         assert_eq!(white(side).codes(), [""; 0], "{side}");
+    }
+    // Of any shape, and of any dots.
+    for (width, height) in [(0, 9), (9, 0), (1, 900), (900, 1), (2, 3), (3, 2), (7, 500), (20, 20)]
+    {
+        for turn in [0_u32, 1, 3, 7919] {
+            let shade = |at: u32| if at.wrapping_mul(turn) >> 2 & 1 == 0 { BLACK } else { WHITE };
+            let dots: Vec<u8> = (0..width * height).flat_map(shade).collect();
+            let picture = Grey::of_rgba(width as usize, height as usize, &dots).unwrap();
+            assert_eq!(picture.codes(), [""; 0], "{width} {height} {turn}");
+        }
     }
     assert_eq!(Grey::of_rgba(2, 2, &[0; 15]), None);
     assert_eq!(Grey::of_rgba(2, 2, &[0; 17]), None);

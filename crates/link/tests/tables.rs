@@ -1,7 +1,7 @@
 //! Tables and other lists as they are read: whole, damaged, in other units; as whole files in
 //! `tests/goldens/link`. With `HANGTRUE_BLESS=1` they are written anew.
 
-#![allow(clippy::unwrap_used, reason = "a test may fail")]
+#![allow(clippy::unwrap_used, clippy::indexing_slicing, reason = "a test may fail")]
 
 mod orders;
 
