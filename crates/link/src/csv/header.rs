@@ -125,6 +125,7 @@ mod tests {
             ("post-to-post width, inches", "post to post width", Some(Measure::Inch)),
             ("postToPostWidthMm", "post to post width", Some(Measure::Millimetre)),
             ("Width\"", "width", Some(Measure::Inch)),
+            ("\"Unit", "unit", None),
             ("width.low", "width low", None),
             ("Width2", "width 2", None),
             ("bow 1st [ft]", "bow 1st", Some(Measure::Foot)),
