@@ -103,7 +103,7 @@ const SURVEY: &str = r#"{"format":"hangtrue-survey/1","id":"a","unit":"mm","prep
 #[test]
 fn a_survey_is_refused_as_it_was() {
     let read = |text: &str| json::parse(text).map(|_| ()).map_err(|(_, error)| error);
-    golden("link/survey.txt", &told(SURVEY, read));
+    golden("link/refused-survey.txt", &told(SURVEY, read));
 }
 
 const ORDER: &str = r#"{"format":"hangtrue-order/1","id":7,"unit":"in","prepared":true,
@@ -118,7 +118,7 @@ const ORDER: &str = r#"{"format":"hangtrue-order/1","id":7,"unit":"in","prepared
 #[test]
 fn an_order_is_refused_as_it_was() {
     let read = |text: &str| order::parse(text).map(|_| ()).map_err(|(_, error)| error);
-    golden("link/order.txt", &told(ORDER, read));
+    golden("link/refused-order.txt", &told(ORDER, read));
 }
 
 /// The golden record of a door that hangs, as a file.
@@ -128,7 +128,7 @@ fn a_record_is_refused_as_it_was() {
     let payload = vectors.lines().find_map(|line| line.strip_prefix("hung,")).unwrap();
     let Ok(Opened::Record(hung)) = decode(payload) else { panic!("{payload}") };
     let read = |text: &str| record::parse(text).map(|_| ());
-    golden("link/record.txt", &told(&record::text(&hung), read));
+    golden("link/refused-record.txt", &told(&record::text(&hung), read));
 }
 
 const PROFILES: [(&str, &str); 2] = [
@@ -140,7 +140,7 @@ const PROFILES: [(&str, &str); 2] = [
 fn a_profile_is_refused_as_it_was() {
     for (name, text) in PROFILES {
         let read = |text: &str| profile::parse(text).map(|_| ());
-        golden(&format!("link/{name}.txt"), &told(text, read));
+        golden(&format!("link/refused-{name}.txt"), &told(text, read));
     }
 }
 
@@ -148,6 +148,9 @@ fn a_profile_is_refused_as_it_was() {
 #[test]
 fn a_profile_means_what_it_meant() {
     for (name, text) in PROFILES {
-        golden(&format!("link/{name}-read.txt"), &format!("{:#?}", profile::parse(text).unwrap()));
+        golden(
+            &format!("link/profile-{name}.txt"),
+            &format!("{:#?}", profile::parse(text).unwrap()),
+        );
     }
 }

@@ -207,6 +207,6 @@ fn an_order_is_written_as_it_was() {
             text.push_str(&share::summary(order, &report, link, speaker));
             text.push_str("----\n");
         }
-        golden(&format!("link/order-{}.txt", language.key()), &text);
+        golden(&format!("link/shared-{}.txt", language.key()), &text);
     }
 }
