@@ -201,8 +201,10 @@ fn where_copying_is_not_allowed_the_message_stands_there_to_be_copied_by_hand() 
     assert!(!view(&model).contains("by-hand"));
     let effects = update(&mut model, Event::Copied(false));
     assert_eq!(effects, [Effect::Focus("by-hand".into())]);
-    let hand =
-        format!("tabindex=\"0\">W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in {}<", link(&model));
+    let hand = format!(
+        "tabindex=\"0\"><code>W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in {}<",
+        link(&model)
+    );
     assert!(view(&model).contains(&hand));
     update(&mut model, Event::Copied(true));
     assert!(!view(&model).contains("by-hand"));

@@ -113,7 +113,8 @@ fn guesses(readings: &Readings, first: usize, rate: f64) -> Vec<Guess> {
                 Guess { slip, least: shift, most: shift, prior, meant: Some(value) }
             }
             Candidate::Shift(least, most, _) => {
-                Guess { slip, least, most, prior: rate * weight / reading.liking, meant: None }
+                // Off as it is, it was read by the same habits: they speak for neither.
+                Guess { slip, least, most, prior: rate * weight, meant: None }
             }
         };
         list.push(guess);

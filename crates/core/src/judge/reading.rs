@@ -37,9 +37,13 @@ pub(super) struct Readings {
 
 /// The tape a length was read on: the survey's, unless its marks say otherwise.
 fn tape_of(length: Length, unit: Unit) -> Unit {
-    let on_inch = length.floor_to(Length::SIXTY_FOURTH) == length;
-    let on_metric = length.floor_to(Length::from_tenths_mm(1)) == length;
-    match (unit, on_inch, on_metric) {
+    let on = |step| length.floor_to(step) == length;
+    // Every half inch is on a tenth of a millimetre, which a tape does not have.
+    let step = match unit {
+        Unit::Inch => Length::from_tenths_mm(1),
+        Unit::Millimetre => Length::from_tenths_mm(5),
+    };
+    match (unit, on(Length::SIXTY_FOURTH), on(step)) {
         (Unit::Inch, false, true) => Unit::Millimetre,
         (Unit::Millimetre, true, false) => Unit::Inch,
         _ => unit,

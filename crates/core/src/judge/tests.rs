@@ -39,6 +39,34 @@ fn a_sound_survey_raises_no_alarm() {
     assert!(!judgement.alarm && findings(&judgement).is_empty());
 }
 
+/// Nothing checks either of four numbers but what is usual, so whoever writes "92 in" in an order in
+/// millimetres, or reads a laser to its tenth of a millimetre, is not accused.
+#[test]
+fn a_length_on_no_mark_of_the_tape_is_none_the_worse_for_it() {
+    let inches = (170..195).map(|halves| (f64::from(halves) / 2.0, "in"));
+    let tenths = (21_501..24_700).step_by(97).map(|tenths| (f64::from(tenths) / 10.0, "mm"));
+    for (width, unit) in inches.chain(tenths) {
+        let mut survey = Survey::new(Unit::Millimetre);
+        let (width, height) = (format!("{width:.1} {unit}"), format!("{:.1} {unit}", width * 1.1));
+        for (spot, text) in [
+            (Spot::WidthMiddle, width.as_str()),
+            (Spot::HeightCenter, &height),
+            (Spot::HeaderCenter, "242"),
+            (Spot::BowFirst, "32"),
+        ] {
+            survey.add(spot, text);
+        }
+        for spot in [Spot::WidthMiddle, Spot::HeightCenter] {
+            assert!(
+                survey.entries(spot).iter().all(|entry| entry.read.is_ok()),
+                "{width} {height}"
+            );
+        }
+        let found = findings(&judged(&survey));
+        assert!(found.is_empty(), "{width}, {height}: {found:?}");
+    }
+}
+
 #[test]
 fn nothing_read_is_nothing_wrong() {
     let judgement = judged(&Survey::new(Unit::Inch));
