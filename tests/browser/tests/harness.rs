@@ -118,7 +118,7 @@ pub(crate) async fn a_wait_goes_over_pages_that_are_left(browser: &mut Browser) 
         else document.body.id = 'last'</script>";
     browser.serve(page(leaves)).await?;
     browser.open(Screen::PHONE, "/?0").await?;
-    browser.until("location.search === '?60' && document.body.id").await?;
+    browser.until("location.search === '?60' && document.body?.id").await?;
     browser.find("#last").await?;
     // What is wrong in the page itself is still told at once.
     let wrong = browser.until("nowhere.at.all").await;
