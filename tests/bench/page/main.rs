@@ -63,7 +63,7 @@ const KEYSTROKE: &str = "<div id=usual></div><div id=lean></div><script type=mod
     const sides = {
       ours: {
         input,
-        echo: () => document.getElementById('width.low-echo').textContent,
+        echo: () => document.getElementById('width.low-echo').textContent.replaceAll('\u{a0}', ' '),
         set: (text) => { input.value = text; },
         key: () => input.dispatchEvent(new InputEvent('input', { bubbles: true })),
       },
