@@ -15,10 +15,7 @@ pub(crate) fn of(module: &Module) -> Result<TableId> {
 }
 
 /// The functions in `table`, by place.
-///
-/// # Errors
-/// When a segment has no address of its own, or holds something else.
-pub(crate) fn places(module: &Module, table: TableId) -> Result<BTreeMap<u32, FunctionId>> {
+fn places(module: &Module, table: TableId) -> Result<BTreeMap<u32, FunctionId>> {
     let mut places = BTreeMap::new();
     for segment in segments(module, table) {
         let segment = module.elements.get(segment);
@@ -92,6 +89,6 @@ pub(crate) fn without_shims(module: &mut Module) -> Result<()> {
 }
 
 /// Whether a function of this name, a hash behind it or not, is what an export for a closure calls.
-pub(crate) fn is_shim(name: &str) -> bool {
+fn is_shim(name: &str) -> bool {
     name.starts_with("wasm_bindgen::convert::closures::") && name.contains("::invoke")
 }

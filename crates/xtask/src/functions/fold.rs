@@ -3,10 +3,10 @@
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 
-use anyhow::Result;
+use anyhow::{Context as _, Result};
 use wasmparser::Operator;
 
-use super::{Functions, instructions};
+use super::Functions;
 
 /// Of each function the first that is the same. Two are the same when they are of one type and have
 /// the same instructions, where calls of what is the same are the same: so that is asked again as
@@ -16,8 +16,8 @@ pub(super) fn firsts(functions: &Functions<'_>) -> Result<Vec<usize>> {
     loop {
         let mut known = BTreeMap::new();
         let mut next = firsts.clone();
-        for (at, (body, ty)) in functions.bodies.iter().zip(&functions.types).enumerate() {
-            let same = match known.entry((ty, text(body, functions.imported, &firsts)?)) {
+        for (at, ty) in functions.types.iter().enumerate() {
+            let same = match known.entry((ty, text(functions, at, &firsts)?)) {
                 Entry::Occupied(first) => *first.get(),
                 Entry::Vacant(new) => *new.insert(at),
             };
@@ -33,12 +33,13 @@ pub(super) fn firsts(functions: &Functions<'_>) -> Result<Vec<usize>> {
 }
 
 /// A body with each call as a call of the first that is the same.
-fn text(body: &wasmparser::FunctionBody<'_>, imported: u32, firsts: &[usize]) -> Result<Vec<u8>> {
+fn text(functions: &Functions<'_>, at: usize, firsts: &[usize]) -> Result<Vec<u8>> {
+    let (body, code) = functions.bodies.get(at).zip(functions.code.get(at)).context("no body")?;
     let head = body.get_operators_reader()?.original_position() - body.range().start;
     let mut text = body.as_bytes().get(..head).unwrap_or_default().to_vec();
-    for (operator, bytes) in instructions(body)? {
+    for (operator, bytes) in code {
         let own = match operator {
-            Operator::Call { function_index } => function_index.checked_sub(imported),
+            Operator::Call { function_index } => function_index.checked_sub(functions.imported),
             _ => None,
         };
         match own.and_then(|own| firsts.get(own as usize)) {

@@ -12,7 +12,7 @@ use anyhow::{Context as _, Result};
 use wasm_encoder::reencode::{self, Reencode};
 use wasm_encoder::{CodeSection, FunctionSection, Module};
 use wasmparser::{
-    CodeSectionReader, FunctionBody, FunctionSectionReader, Parser, Payload, TypeRef,
+    CodeSectionReader, FunctionBody, FunctionSectionReader, Operator, Parser, Payload, TypeRef,
 };
 
 /// The same module without functions that are there twice, and the others in order.
@@ -23,7 +23,7 @@ pub(crate) fn settle(wasm: &[u8]) -> Result<Vec<u8>> {
     let functions = Functions::read(wasm)?;
     let first = fold::firsts(&functions)?;
     let kept = (0..functions.bodies.len()).filter(|at| first.get(*at) == Some(at)).collect();
-    let order = order::by_likeness(&functions, kept)?;
+    let order = order::by_likeness(&functions, kept);
     let mut place = vec![0; functions.bodies.len()];
     for (to, from) in (functions.imported..).zip(&order) {
         *place.get_mut(*from).context("a function that is not there")? = to;
@@ -42,7 +42,12 @@ struct Functions<'a> {
     imported: u32,
     types: Vec<u32>,
     bodies: Vec<FunctionBody<'a>>,
+    /// The instructions of each body.
+    code: Vec<Vec<Instruction<'a>>>,
 }
+
+/// An instruction, and how it is written.
+type Instruction<'a> = (Operator<'a>, &'a [u8]);
 
 impl<'a> Functions<'a> {
     fn read(wasm: &'a [u8]) -> Result<Self> {
@@ -59,7 +64,10 @@ impl<'a> Functions<'a> {
                         functions.types.push(ty?);
                     }
                 }
-                Payload::CodeSectionEntry(body) => functions.bodies.push(body),
+                Payload::CodeSectionEntry(body) => {
+                    functions.code.push(instructions(&body)?);
+                    functions.bodies.push(body);
+                }
                 _ => {}
             }
         }
@@ -67,8 +75,7 @@ impl<'a> Functions<'a> {
     }
 }
 
-/// The instructions of a body, each as its bytes.
-fn instructions<'a>(body: &FunctionBody<'a>) -> Result<Vec<(wasmparser::Operator<'a>, &'a [u8])>> {
+fn instructions<'a>(body: &FunctionBody<'a>) -> Result<Vec<Instruction<'a>>> {
     let (bytes, start) = (body.as_bytes(), body.range().start);
     let mut operators = body.get_operators_reader()?;
     let mut found = Vec::new();

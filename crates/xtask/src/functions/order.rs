@@ -2,32 +2,31 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use anyhow::Result;
-
-use super::{Functions, instructions};
+use super::Functions;
 
 /// `kept` by type, so that the list of types is runs, and within a type each after the one it is
 /// most like, the longest first.
-pub(super) fn by_likeness(functions: &Functions<'_>, kept: Vec<usize>) -> Result<Vec<usize>> {
+pub(super) fn by_likeness(functions: &Functions<'_>, kept: Vec<usize>) -> Vec<usize> {
     let mut pairs = BTreeMap::new();
     let mut of_type: BTreeMap<u32, Vec<Function>> = BTreeMap::new();
     for at in kept {
-        let (Some(body), Some(ty)) = (functions.bodies.get(at), functions.types.get(at)) else {
+        let (Some(body), Some(code), Some(ty)) =
+            (functions.bodies.get(at), functions.code.get(at), functions.types.get(at))
+        else {
             continue;
         };
-        let bytes: Vec<_> = instructions(body)?.into_iter().map(|(_, bytes)| bytes).collect();
-        let pairs: BTreeSet<usize> = bytes
-            .windows(2)
-            .map(|pair| {
+        let following = code.iter().zip(code.iter().skip(1));
+        let pairs: BTreeSet<usize> = following
+            .map(|((_, one), (_, next))| {
                 let new = pairs.len();
-                *pairs.entry(pair.to_vec()).or_insert(new)
+                *pairs.entry((*one, *next)).or_insert(new)
             })
             .collect();
         let function =
             Function { at, length: body.range().len(), pairs: pairs.into_iter().collect() };
         of_type.entry(*ty).or_default().push(function);
     }
-    Ok(of_type.into_values().flat_map(chain).collect())
+    of_type.into_values().flat_map(chain).collect()
 }
 
 struct Function {

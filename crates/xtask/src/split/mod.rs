@@ -2,8 +2,8 @@
 //!
 //! One program stays one program: both halves share the memory, the function table and the stack,
 //! and nothing is in both. They call one another through the table. What [`ROOTS`] name, and a
-//! function or a piece of data that only they reach, goes into the second module. That is seen from the
-//! relocations which the linker leaves (`--emit-relocs`): they say of every address in code and
+//! function or a piece of data that only they reach, goes into the second module. That is seen from
+//! the relocations which the linker leaves (`--emit-relocs`): they say of every address in code and
 //! data what it is the address of. Until the second module is there a call of a root traps, so
 //! whoever names a root sees to it that nobody calls it before (`crates/page/src/rest.rs`).
 //!
