@@ -4,6 +4,7 @@
 #![allow(clippy::unwrap_used, clippy::indexing_slicing)]
 
 mod orders;
+mod places;
 
 use std::path::Path;
 use std::sync::LazyLock;
@@ -13,6 +14,7 @@ use hangtrue_core::profile::Profile;
 use hangtrue_link::json::order::OrderFile;
 use hangtrue_link::json::{Id, order, profile};
 use jsonschema::Validator;
+use places::places;
 use proptest::prelude::*;
 use serde_json::{Value, json};
 
@@ -36,22 +38,6 @@ fn told(validator: &Validator, value: &Value) -> Vec<String> {
 fn both_schemas_are_schemas() {
     for schema in [order::schema(), profile::schema()] {
         assert!(jsonschema::meta::is_valid(&schema.to_value()));
-    }
-}
-
-/// The addresses of every value in a document.
-fn places(value: &Value, here: &str, found: &mut Vec<String>) {
-    let children: Vec<(String, &Value)> = match value {
-        Value::Object(map) => map.iter().map(|(key, inner)| (key.clone(), inner)).collect(),
-        Value::Array(list) => {
-            list.iter().enumerate().map(|(at, inner)| (at.to_string(), inner)).collect()
-        }
-        _ => Vec::new(),
-    };
-    for (key, inner) in children {
-        let place = format!("{here}/{key}");
-        places(inner, &place, found);
-        found.push(place);
     }
 }
 

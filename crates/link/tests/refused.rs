@@ -3,9 +3,12 @@
 
 #![allow(clippy::unwrap_used, clippy::panic, reason = "a test may fail")]
 
+mod places;
+
 use hangtrue_golden::golden;
 use hangtrue_link::json::{self, FileError, order, profile, record};
 use hangtrue_link::record::{Opened, decode};
+use places::places;
 use serde_json::{Value, json};
 
 /// What stands in the place of a value; nothing at all is one of them.
@@ -29,22 +32,6 @@ fn others() -> Vec<(&'static str, Option<Value>)> {
         others.push((name, Some(value)));
     }
     others
-}
-
-/// The address of every value in a document, outer ones first.
-fn places(value: &Value, here: &str, found: &mut Vec<String>) {
-    let children: Vec<(String, &Value)> = match value {
-        Value::Object(map) => map.iter().map(|(key, inner)| (key.clone(), inner)).collect(),
-        Value::Array(list) => {
-            list.iter().enumerate().map(|(at, inner)| (at.to_string(), inner)).collect()
-        }
-        _ => Vec::new(),
-    };
-    for (key, inner) in children {
-        let place = format!("{here}/{key}");
-        found.push(place.clone());
-        places(inner, &place, found);
-    }
 }
 
 /// The document with one value replaced, or taken out.

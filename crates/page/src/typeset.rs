@@ -14,8 +14,11 @@ pub fn unbroken(text: Cow<'_, str>) -> Cow<'_, str> {
     let mut set = String::new();
     let mut done = 0;
     for (at, byte) in text.bytes().enumerate() {
-        let Some((before, after)) = text.split_at_checked(at) else { continue };
-        if byte == b' ' && before.ends_with(|last: char| last.is_ascii_digit()) && is_bound(after) {
+        if byte != b' ' {
+            continue;
+        }
+        let (before, after) = text.split_at_checked(at).unwrap_or_default();
+        if before.ends_with(|last: char| last.is_ascii_digit()) && is_bound(after) {
             set.push_str(before.get(done..).unwrap_or_default());
             set.push('\u{a0}');
             done = at.saturating_add(1);

@@ -49,7 +49,8 @@ pub(super) struct Habit {
     off: f64,
 }
 
-fn on(length: Length, step: Length) -> bool {
+/// Whether a tape with a mark at each `step` shows `length`.
+pub(super) fn on(length: Length, step: Length) -> bool {
     length.nm().checked_rem(step.nm()) == Some(0)
 }
 

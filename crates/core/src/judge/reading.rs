@@ -1,6 +1,6 @@
 //! A reading as the judge works with it.
 
-use super::habit::Habit;
+use super::habit::{Habit, on};
 use super::network::placing;
 use super::tape;
 use crate::length::{Length, Unit};
@@ -37,13 +37,12 @@ pub(super) struct Readings {
 
 /// The tape a length was read on: the survey's, unless its marks say otherwise.
 fn tape_of(length: Length, unit: Unit) -> Unit {
-    let on = |step| length.floor_to(step) == length;
     // Every half inch is on a tenth of a millimetre, which a tape does not have.
     let step = match unit {
         Unit::Inch => Length::from_tenths_mm(1),
         Unit::Millimetre => Length::from_tenths_mm(5),
     };
-    match (unit, on(Length::SIXTY_FOURTH), on(step)) {
+    match (unit, on(length, Length::SIXTY_FOURTH), on(length, step)) {
         (Unit::Inch, false, true) => Unit::Millimetre,
         (Unit::Millimetre, true, false) => Unit::Inch,
         _ => unit,
@@ -79,11 +78,11 @@ impl Readings {
                 });
             }
         }
-        let on = |unit| -> Vec<Length> {
+        let read_on = |unit| -> Vec<Length> {
             list.iter().filter(|r| r.unit == unit).map(|r| r.length).collect()
         };
-        let inch = Habit::of(&on(Unit::Inch), Unit::Inch);
-        let metric = Habit::of(&on(Unit::Millimetre), Unit::Millimetre);
+        let inch = Habit::of(&read_on(Unit::Inch), Unit::Inch);
+        let metric = Habit::of(&read_on(Unit::Millimetre), Unit::Millimetre);
         let mut readings = Self { list: Vec::new(), inch, metric };
         for reading in &mut list {
             let habit = readings.habit(reading.unit);

@@ -32,10 +32,10 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
                 model.environment.language = language;
                 vec![model.speak(), Effect::Page(crate::Effect::Remember(language))]
             }
-            (None, Some(Walk::TakeOver)) => kept(model, Vec::new())
-                .into_iter()
-                .chain([Effect::Page(crate::Effect::TakeOver)])
-                .collect(),
+            (None, Some(Walk::TakeOver)) => {
+                let over = Effect::Page(crate::Effect::TakeOver);
+                draft::keep(model).into_iter().chain([over]).collect()
+            }
             _ => Vec::new(),
         },
         crate::Event::Navigate(fragment) => match Step::from_address(&fragment) {

@@ -15,12 +15,8 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
     let unit = scene.model.order.survey.unit;
     let read = scene.model.read(field);
     // Halfway through a fraction the tape stays where it was.
-    let halfway = match scene.model.held.read {
-        Some((of, read)) if of == field && !scene.model.typed(field).trim().is_empty() => {
-            Some(read)
-        }
-        _ => None,
-    };
+    let held = scene.model.held.read.filter(|(of, _)| *of == field);
+    let halfway = held.filter(|_| !scene.model.typed(field).trim().is_empty());
     let here: Vec<_> =
         scene.problems.iter().filter(|problem| problem.field == Some(field)).collect();
     let mut described = [&name, "-place ", &name, "-echo"].concat();
@@ -42,7 +38,7 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
                 span.unit aria-hidden="true" { (speaker.language.unit(unit)) }
             }
             p.echo id={ (name) "-echo" } { (echo(scene, read)) }
-            @if active { (aids(scene, field, read.or(halfway))) }
+            @if active { (aids(scene, field, read.or(halfway.map(|(_, read)| read)))) }
         }
     }
 }
