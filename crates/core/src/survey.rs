@@ -1,6 +1,6 @@
 //! What was read from the tape, as it was typed.
 
-use crate::length::{Length, ReadError, Unit, read};
+use crate::length::{Length, ReadError, ReadErrorKind, Unit, is_plain, read};
 use crate::spot::{Dimension, Spot};
 
 /// One reading: what was typed, and what it means or why it means nothing.
@@ -19,6 +19,12 @@ impl Entry {
     #[must_use]
     pub fn new(text: &str, unit: Unit) -> Self {
         Self { text: text.to_owned(), read: read(text, unit), struck: false }
+    }
+    /// `text` as it was typed, and not read yet: see [`Survey::read_again`].
+    #[must_use]
+    pub fn unread(text: &str) -> Self {
+        let unread = ReadError { kind: ReadErrorKind::Unknown, suggestions: Vec::new() };
+        Self { text: text.to_owned(), read: Err(unread), struck: false }
     }
     /// Whether nothing was typed: a field left alone is not an unreadable reading.
     #[must_use]
@@ -56,13 +62,18 @@ impl Survey {
     /// Puts `text` in place of entry `index` at `spot`, as a person types. Blank
     /// entries at the end of the list fall away; a list grows as far as `index`.
     pub fn set(&mut self, spot: Spot, index: usize, text: &str) {
+        self.put(spot, index, Entry::new(text, self.unit));
+    }
+
+    /// The same with what `typed` says, struck if what was there is.
+    pub fn put(&mut self, spot: Spot, index: usize, typed: Entry) {
         let unit = self.unit;
         let entries = self.entries_mut(spot);
         while entries.len() <= index {
             entries.push(Entry::new("", unit));
         }
         if let Some(entry) = entries.get_mut(index) {
-            *entry = Entry { struck: entry.struck, ..Entry::new(text, unit) };
+            *entry = Entry { struck: entry.struck, ..typed };
         }
         while entries.last().is_some_and(Entry::is_blank) {
             entries.pop();
@@ -81,6 +92,19 @@ impl Survey {
             if read(&entry.text, unit) != Ok(length) {
                 entry.text = [entry.text.trim_end(), was.key()].join(" ");
             }
+        }
+    }
+
+    /// Whether there is a text with anything in it but figures: see [`is_plain`].
+    #[must_use]
+    pub fn has_words(&self) -> bool {
+        self.entries.iter().flatten().any(|entry| !is_plain(&entry.text))
+    }
+
+    /// Reads what may not have been read yet: every text with anything in it but figures.
+    pub fn read_again(&mut self) {
+        for entry in self.entries.iter_mut().flatten().filter(|entry| !is_plain(&entry.text)) {
+            entry.read = read(&entry.text, self.unit);
         }
     }
 

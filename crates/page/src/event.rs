@@ -95,8 +95,6 @@ pub enum Action {
     Go(Step),
     /// Go to a field, wherever it is, and come back to where we were.
     Change(Field),
-    /// Put the focus on a field of this screen.
-    Focus(Field),
     /// A key of the field that has the focus.
     Key(Key),
     /// Bring the keyboard with letters, or the one with numbers.
@@ -158,7 +156,6 @@ impl Action {
             Self::Back => "back".into(),
             Self::Go(step) => ["go:", step.slug()].concat(),
             Self::Change(field) => ["change:", &field.name()].concat(),
-            Self::Focus(field) => ["focus:", &field.name()].concat(),
             Self::Key(Key::Eighths(n)) => ["eighths:", &digits(*n)].concat(),
             Self::Key(Key::Nudge(by)) => ["nudge:", &signed(by.nm())].concat(),
             Self::Letters => "letters".into(),
@@ -197,16 +194,28 @@ impl Action {
     /// The action of a code; none for anything else.
     #[must_use]
     pub fn from_code(code: &str) -> Option<Self> {
+        Self::of_first_screens(code).or_else(|| Self::of_later_screens(code))
+    }
+
+    /// The same of those that the first screens have.
+    pub(crate) fn of_first_screens(code: &str) -> Option<Self> {
         let (word, rest) = cut_first(code, ":").unwrap_or((code, ""));
         Some(match word {
             "next" => Self::Next,
             "back" => Self::Back,
             "go" => Self::Go(Step::from_slug(rest)?),
-            "change" => Self::Change(Field::from_name(rest)?),
-            "focus" => Self::Focus(Field::from_name(rest)?),
             "eighths" => Self::Key(Key::Eighths(rest.parse().ok().filter(|n| *n < 8)?)),
             "nudge" => Self::Key(Key::Nudge(Length::from_nm(rest.parse().ok()?))),
             "letters" => Self::Letters,
+            "speak" => Self::Speak(Language::from_key(rest)?),
+            _ => return None,
+        })
+    }
+
+    fn of_later_screens(code: &str) -> Option<Self> {
+        let (word, rest) = cut_first(code, ":").unwrap_or((code, ""));
+        Some(match word {
+            "change" => Self::Change(Field::from_name(rest)?),
             "answer" => Self::Answer(rest.to_owned()),
             "use" => {
                 let (field, text) = cut_first(rest, ":")?;
@@ -225,7 +234,6 @@ impl Action {
             "keep" => Self::Keep,
             "save-file" => Self::SaveFile,
             "restart" => Self::Restart,
-            "speak" => Self::Speak(Language::from_key(rest)?),
             "take-over" => Self::TakeOver,
             "noted" => Self::Noted,
             "take-theirs" => Self::TakeTheirs,
@@ -273,7 +281,6 @@ mod tests {
             Action::Back,
             Action::Go(Step::Check),
             Action::Change(field),
-            Action::Focus(field),
             Action::Letters,
             Action::Answer("side-seal".into()),
             Action::Use(field, "96 1/4: in".into()),

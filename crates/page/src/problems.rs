@@ -38,7 +38,16 @@ impl Problem {
 /// The problems of the present screen, worst first.
 #[must_use]
 pub fn problems(model: &Model, report: &Report) -> Vec<Problem> {
-    let here = |finding: &Finding| match model.step {
+    let found = found(model, report).cloned();
+    found.map(|finding| Problem { field: field(model, report, &finding), finding }).collect()
+}
+
+/// What was found that stands against leaving the present screen, worst first.
+pub(crate) fn found<'r>(
+    model: &Model,
+    report: &'r Report,
+) -> impl Iterator<Item = &'r Finding> {
+    let here = move |finding: &Finding| match model.step {
         Step::Check => {
             finding.severity == Severity::Stop
                 || (finding.severity == Severity::Recheck && !model.confirmed(finding))
@@ -53,8 +62,7 @@ pub fn problems(model: &Model, report: &Report) -> Vec<Problem> {
                 && finding.spots.first().is_some_and(|spot| Step::of(*spot) == step)
         }
     };
-    let found = report.findings.iter().filter(|finding| here(finding)).cloned();
-    found.map(|finding| Problem { field: field(model, report, &finding), finding }).collect()
+    report.findings.iter().filter(move |finding| here(finding))
 }
 
 /// The field of the reading that a finding suspects.

@@ -10,6 +10,7 @@ use crate::boot::{self, Arrival};
 use crate::effect::Effect;
 use crate::event::Event;
 use crate::model::{Environment, Model};
+use crate::problems::{self, Problem};
 use crate::step::Step;
 use crate::text::{Later, Text};
 use crate::view;
@@ -54,6 +55,48 @@ pub(crate) fn report(model: &Model) -> Report {
 #[inline(never)]
 pub(crate) fn as_judged(model: &Model, judgement: &Judgement) -> Report {
     check_order_as_judged(&model.order, &model.profile, judgement)
+}
+
+/// What stands against leaving the present screen, in the order in which it is told.
+#[inline(never)]
+pub(crate) fn problems(model: &Model, report: &Report) -> Vec<Problem> {
+    problems::problems(model, report)
+}
+
+/// The summary of that.
+#[inline(never)]
+pub(crate) fn summary(scene: view::Scene<'_>) -> Markup {
+    view::summary(scene)
+}
+
+/// The same at its field.
+#[inline(never)]
+pub(crate) fn at_field(scene: view::Scene<'_>, field: &str, here: &[&Problem]) -> Markup {
+    view::at_field(scene, field, here)
+}
+
+/// What is amiss with keeping the draft, and a newer build.
+#[inline(never)]
+pub(crate) fn notices(scene: view::Scene<'_>) -> Markup {
+    view::notices(scene)
+}
+
+/// The way to the drafts that this device keeps.
+#[inline(never)]
+pub(crate) fn drafts(scene: view::Scene<'_>) -> Markup {
+    view::drafts(scene)
+}
+
+/// What has to be built of the frame.
+#[inline(never)]
+pub(crate) fn to_be_built(scene: view::Scene<'_>) -> Markup {
+    view::to_be_built(scene)
+}
+
+/// What is not found any more is not confirmed either.
+#[inline(never)]
+pub(crate) fn unconfirm(model: &mut Model) -> Option<Effect> {
+    crate::update::unconfirm(model)
 }
 
 /// Asks the judge for what is shown of it while a reading is typed.

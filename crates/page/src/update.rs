@@ -7,6 +7,7 @@ mod typing;
 mod walk;
 
 pub(crate) use dealer::ANSWER;
+pub(crate) use typing::unconfirm;
 
 use crate::address::Address;
 use crate::draft::keep;
@@ -17,8 +18,9 @@ use crate::language::title;
 use crate::model::{Model, confirm_key, confirmation};
 use crate::rest;
 use crate::step::Step;
+use hangtrue_core::length::is_plain;
 use hangtrue_core::say::Language;
-use hangtrue_core::{Unit, keypad};
+use hangtrue_core::{Entry, Unit, keypad};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
@@ -36,6 +38,10 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
 }
 
 fn take_in(model: &mut Model, event: Event) -> Vec<Effect> {
+    if model.environment.partial && reads_words(model, &event) {
+        model.waiting.push(event);
+        return Vec::new();
+    }
     match first(model, event) {
         Ok(effects) => effects,
         Err(event) if model.environment.partial => {
@@ -44,6 +50,17 @@ fn take_in(model: &mut Model, event: Event) -> Vec<Effect> {
         }
         Err(event) => rest::update(model, event),
     }
+}
+
+/// Whether `event` would have words read, which only the second module can.
+fn reads_words(model: &Model, event: &Event) -> bool {
+    let reads = match event {
+        Event::Input { name, .. } => name == "unit",
+        Event::Press(code) => Action::is_key(code),
+        Event::Slide { .. } => true,
+        _ => false,
+    };
+    reads && model.order.survey.has_words()
 }
 
 /// Whether a person asks for something.
@@ -61,12 +78,13 @@ fn first(model: &mut Model, event: Event) -> Result<Vec<Effect>, Event> {
             }
             Vec::new()
         }
-        Event::Press(code) => match Action::from_code(&code).map(|action| act_first(model, action))
-        {
-            Some(Some(effects)) => effects,
-            Some(None) => return Err(Event::Press(code)),
-            None => Vec::new(),
-        },
+        Event::Press(code) => {
+            let action = Action::of_first_screens(&code);
+            match action.and_then(|action| act_first(model, action)) {
+                Some(effects) => effects,
+                None => return Err(Event::Press(code)),
+            }
+        }
         Event::Navigate(fragment) => match Address::from_text(&fragment) {
             Some(Address { step, .. }) if step.is_first() => walk::come_to(model, step),
             _ => return Err(Event::Navigate(fragment)),
@@ -87,6 +105,7 @@ fn first(model: &mut Model, event: Event) -> Result<Vec<Effect>, Event> {
         Event::Whole => {
             model.environment.partial = false;
             model.missing = false;
+            model.order.survey.read_again();
             let waiting = core::mem::take(&mut model.waiting);
             waiting.into_iter().flat_map(|event| update(model, event)).collect()
         }
@@ -144,7 +163,12 @@ fn type_in(model: &mut Model, field: Field, text: &str) -> Vec<Effect> {
         return Vec::new();
     }
     typing::key(model, field);
-    model.order.survey.set(field.spot, field.index, text);
+    let entry = if model.environment.partial && !is_plain(text) {
+        Entry::unread(text)
+    } else {
+        Entry::new(text, model.order.survey.unit)
+    };
+    model.order.survey.put(field.spot, field.index, entry);
     strike_replaced(model, field);
     model.active = Some(field);
     model.copied = None;
@@ -165,28 +189,15 @@ fn strike_replaced(model: &mut Model, field: Field) {
 /// The actions that the first screens know; none of another.
 fn act_first(model: &mut Model, action: Action) -> Option<Vec<Effect>> {
     Some(match action {
-        Action::Next if model.step.is_first() => match model.back_to {
-            // What comes after the four dimensions, the judge says.
-            None if model.step == Step::Bow => return walk::held_back(model),
-            _ => walk::next(model),
-        },
+        Action::Next if model.environment.partial => return walk::on(model),
         Action::Back => walk::back(model),
         Action::Go(step) if step.is_first() => walk::go(model, step),
-        Action::Focus(field) => vec![Effect::Focus(field.name())],
         Action::Key(key) => press(model, key),
         Action::Letters => {
             model.letters = !model.letters;
             model.active.map_or_else(Vec::new, |field| vec![Effect::Focus(field.name())])
         }
-        Action::Use(field, text) => {
-            let mut effects = type_in(model, field, &text);
-            effects.push(Effect::Focus(field.name()));
-            effects
-        }
-        Action::Confirm(key) => confirm(model, &key),
         Action::Speak(Language::English) => speak(model, Language::English),
-        Action::TakeOver => keep(model).into_iter().chain([Effect::TakeOver]).collect(),
-        Action::Noted => drafts::noted(model),
         _ => return None,
     })
 }
@@ -194,6 +205,14 @@ fn act_first(model: &mut Model, action: Action) -> Option<Vec<Effect>> {
 fn act(model: &mut Model, action: Action) -> Vec<Effect> {
     match action {
         Action::Next => walk::next(model),
+        Action::Use(field, text) => {
+            let mut effects = type_in(model, field, &text);
+            effects.push(Effect::Focus(field.name()));
+            effects
+        }
+        Action::Confirm(key) => confirm(model, &key),
+        Action::TakeOver => keep(model).into_iter().chain([Effect::TakeOver]).collect(),
+        Action::Noted => drafts::noted(model),
         Action::Go(step) => walk::go(model, step),
         Action::Change(field) => walk::change(model, field),
         Action::Answer(key) => dealer::change(model, &key),

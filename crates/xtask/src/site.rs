@@ -47,6 +47,9 @@ const RULES_SCRIPT: &str = "rules.js";
 const RULED: [&str; 2] = [DEALER_SCRIPT, BESIDE_SCRIPT];
 const BUILDER_SCRIPT: &str = "builder.js";
 const BUILDER_STYLE: &str = "style/builder.css";
+/// Colours on paper, and the sheet of an order. Browsers bring them behind all that the screen needs.
+pub(crate) const PRINT_STYLE: &str = "style/print.css";
+const PAPER_STYLE: &str = "style/paper.css";
 
 /// A file of the site.
 pub(crate) struct File {
@@ -136,6 +139,7 @@ fn lay_out(web: &Path, walk: &Built, rest: Vec<u8>, beside: &[Built]) -> Result<
     press.add(REST, rest);
     press.add_text("main.js", &script(&walk.glue, &boot, "hangtrue_web")?);
     press.add_text("style.css", &style::minify(&sheets(web)?.join("\n")));
+    press.add_style(web, "print.css", &[PRINT_STYLE, PAPER_STYLE])?;
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
     // The page refers to those beside it, and they to the page's folder.
     press.add_page(web, "desk.html", &hangtrue_page::desk::first_screen())?;
@@ -295,11 +299,12 @@ fn every_reference_is_there(html: &str, page: &str, press: &Press) -> Result<()>
     Ok(())
 }
 
-/// The walk's style sheets, in order.
+/// The walk's style sheets for the screen, in order.
 pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
     let names = names_in(web, "style")?;
     let is_own = |name: &String| BESIDE.iter().any(|(_, own)| own.contains(&name.as_str()));
-    let is_page = |name: &&String| !is_own(name) && *name != BUILDER_STYLE;
+    let apart = [BUILDER_STYLE, PRINT_STYLE, PAPER_STYLE];
+    let is_page = |name: &&String| !is_own(name) && !apart.contains(&name.as_str());
     names.iter().filter(is_page).map(|name| read(web, name)).collect()
 }
 

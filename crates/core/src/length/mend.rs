@@ -1,8 +1,8 @@
 //! What a refused text may mean, found by mending the text and reading it again.
 
 use super::fold::{MINUS, Unseen, fold};
-use super::parse::read_folded;
 use super::print::Form;
+use super::worded::read_folded;
 use super::{ReadErrorKind, Refusal, Unit, words};
 use crate::say::Language;
 use crate::short::cut_first;

@@ -98,14 +98,17 @@ mod fold;
 mod mend;
 mod number;
 mod parse;
+mod plain;
 mod print;
 mod refuse;
 mod resolution;
 mod scan;
 mod unit;
+mod worded;
 mod words;
 
 pub use parse::{Reading, read, read_in};
+pub use plain::is_plain;
 pub use print::Style;
 pub use refuse::{ReadError, ReadErrorKind, Suggestion};
 pub use resolution::resolution_of;

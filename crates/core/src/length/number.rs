@@ -138,8 +138,8 @@ fn grouped(before: &str, after: &str, last_mark: u8) -> Option<Number> {
         (well_formed && groups.all(|group| group.len() == 3)).then_some(joined)
     };
     if group_mark == last_mark {
-        let text = [before, after].join(core::str::from_utf8(&[last_mark]).ok()?);
-        return Some(Number::whole(digits(&join(&text)?).ok()?));
+        let mark = if last_mark == b',' { "," } else { "." };
+        return Some(Number::whole(digits(&join(&[before, mark, after].concat())?).ok()?));
     }
     if after.is_empty() {
         return None;

@@ -1,13 +1,12 @@
 //! Tokens to a length: amounts and the units between them.
 
 use super::amount::{Amount, Place, amount};
-use super::fold::{LONGEST, Unseen, fold};
 use super::number::{Number, or_slash, times};
 use super::print::Form;
-use super::scan::{Token, scan};
+use super::scan::Token;
 use super::unit::Measure;
-use super::words::{self, Vocabulary};
-use super::{Length, ReadError, ReadErrorKind, Refusal, Unit, mend};
+use super::words::Vocabulary;
+use super::{Length, ReadError, ReadErrorKind, Refusal, Unit, plain, worded};
 use crate::say::Language;
 
 /// A length, and the unit it was written in.
@@ -25,8 +24,10 @@ impl Reading {
     /// # Errors
     /// Anything that is not exactly one length is refused with the reason.
     pub fn of(text: &str, unit: Unit, language: Language) -> Result<Self, ReadError> {
-        read_once(text, unit, language)
-            .map_err(|refusal| mend::with_meanings(refusal, text, unit, language).into_error())
+        if plain::is_plain(text) {
+            return plain::read(text, unit);
+        }
+        worded::read(text, unit, language)
     }
 
     /// Written out canonically, exact, in the unit it was written in.
@@ -52,39 +53,8 @@ pub fn read_in(text: &str, unit: Unit, language: Language) -> Result<Length, Rea
     Reading::of(text, unit, language).map(|reading| reading.length)
 }
 
-/// [`Reading::of`] without looking for what a refused text may mean.
-fn read_once(text: &str, unit: Unit, language: Language) -> Result<Reading, Refusal> {
-    if text.len() > LONGEST {
-        return Err(ReadErrorKind::TooLong.into());
-    }
-    if text.trim().is_empty() {
-        return Err(ReadErrorKind::Empty.into());
-    }
-    read_folded(&fold(text, Unseen::Refuse)?, unit, language)
-}
-
-/// Reads a folded text with the first vocabulary that knows its words.
-pub(super) fn read_folded(
-    folded: &str,
-    unit: Unit,
-    language: Language,
-) -> Result<Reading, Refusal> {
-    let mut first = None;
-    for vocabulary in words::in_order(language) {
-        match scan(folded, vocabulary)
-            .map_err(Refusal::from)
-            .and_then(|t| parse(&t, unit, vocabulary))
-        {
-            Err(refusal) if refusal.kind == ReadErrorKind::Unknown => {
-                first.get_or_insert(refusal);
-            }
-            answer => return answer,
-        }
-    }
-    Err(first.unwrap_or(ReadErrorKind::Unknown.into()))
-}
-
-fn parse(tokens: &[Token<'_>], unit: Unit, vocabulary: &Vocabulary) -> Result<Reading, Refusal> {
+/// What `tokens` say, their words being those of `vocabulary`.
+pub(super) fn parse(tokens: &[Token<'_>], unit: Unit, vocabulary: &Vocabulary) -> Result<Reading, Refusal> {
     if tokens.first() == Some(&Token::Dash) {
         return Err(ReadErrorKind::Negative.into());
     }

@@ -99,7 +99,9 @@ pub(super) static TEXT: Text = Text {
         keys: "Fraction keys",
         tape: "Compare with your tape",
     },
-    kept: kept::KEPT,
+    coming: "One moment: the rest of the page is on its way.",
+    missing: "The rest of the page has not come yet. It is tried again by itself, and sooner \
+              with a network. What you have typed stays as long as this page is open.",
     order: "Order for a roll-up door",
 };
 
@@ -150,6 +152,7 @@ pub(super) static LATER: Later = Later {
         columns: ["Reading", "Read", "Adjusted", "±", "w", "Least detectable"],
     },
     dealer: dealer::DEALER,
+    kept: kept::KEPT,
     send: Send {
         heading: "The order",
         lede: "The link holds the whole order. Send it to your dealer: it opens as the same \

@@ -101,7 +101,9 @@ pub(super) static TEXT: Text = Text {
         keys: "Teclas de fracción",
         tape: "Compare con su cinta",
     },
-    kept: kept::KEPT,
+    coming: "Un momento: el resto de la página está en camino.",
+    missing: "El resto de la página aún no ha llegado. Se intenta de nuevo por sí solo, y \
+              antes si hay red. Lo que ha escrito queda mientras esta página siga abierta.",
     order: "Pedido de puerta enrollable",
 };
 
@@ -154,6 +156,7 @@ pub(super) static LATER: Later = Later {
         columns: ["Medida", "Medido", "Ajustado", "±", "w", "Menor detectable"],
     },
     dealer: dealer::DEALER,
+    kept: kept::KEPT,
     send: Send {
         heading: "El pedido",
         lede: "El enlace lleva el pedido completo. Mándelo a su distribuidor: se abre con los \

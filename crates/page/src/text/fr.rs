@@ -104,7 +104,10 @@ pub(super) static TEXT: Text = Text {
         keys: "Touches de fraction",
         tape: "Comparez avec votre ruban",
     },
-    kept: kept::KEPT,
+    coming: "Un instant\u{a0}: le reste de la page arrive.",
+    missing: "Le reste de la page n’est pas encore arrivé. Un nouvel essai se fait tout \
+              seul, et plus tôt s’il y a du réseau. Ce que vous avez tapé reste tant que \
+              cette page est ouverte.",
     order: "Commande de porte à enroulement",
 };
 
@@ -155,6 +158,7 @@ pub(super) static LATER: Later = Later {
         columns: ["Mesure", "Mesuré", "Ajusté", "±", "w", "Plus petite détectable"],
     },
     dealer: dealer::DEALER,
+    kept: kept::KEPT,
     send: Send {
         heading: "La commande",
         lede: "Le lien contient toute la commande. Envoyez-le à votre distributeur\u{a0}: il \

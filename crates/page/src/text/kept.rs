@@ -10,10 +10,6 @@ pub struct Kept {
     pub newer: &'static str,
     /// Let it take over.
     pub take_over: &'static str,
-    /// What was asked for needs the second module, which is on its way.
-    pub coming: &'static str,
-    /// It could not be had; it is tried again.
-    pub missing: &'static str,
     /// What is amiss with keeping the draft, and what to do.
     pub trouble: fn(Trouble) -> &'static str,
     /// It has been read.

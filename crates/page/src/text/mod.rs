@@ -45,8 +45,10 @@ pub struct Text {
     pub place: fn(Spot) -> &'static str,
     /// A reading's field.
     pub field: FieldText,
-    /// What is kept on the device.
-    pub kept: Kept,
+    /// What was asked for needs the second module, which is on its way.
+    pub coming: &'static str,
+    /// It could not be had; it is tried again.
+    pub missing: &'static str,
     /// The heading of the share sheet.
     pub order: &'static str,
 }
@@ -63,6 +65,8 @@ pub struct Later {
     pub judge: Judge,
     /// A dealer's own rules.
     pub dealer: Dealer,
+    /// What is kept on the device.
+    pub kept: Kept,
     /// The order.
     pub send: Send,
     /// An order that was sent.

@@ -21,13 +21,18 @@ pub(super) fn types(event: &Event) -> bool {
     }
 }
 
-/// The typing is over: what is no longer found is no longer confirmed either.
+/// The typing is over.
 pub(super) fn end(model: &mut Model) -> Option<Effect> {
     model.held = Held::default();
     let typed = core::mem::take(&mut model.unsettled);
     if !typed || model.order.confirmed.is_empty() {
         return None;
     }
+    rest::unconfirm(model)
+}
+
+/// What is not found any more is not confirmed either; see [`rest::unconfirm`].
+pub(crate) fn unconfirm(model: &mut Model) -> Option<Effect> {
     let found: Vec<_> = model.report().findings.iter().map(confirmation).collect();
     let before = model.order.confirmed.len();
     model.order.confirmed.retain(|confirmed| found.contains(confirmed));

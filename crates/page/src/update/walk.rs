@@ -7,7 +7,7 @@ use crate::draft::keep;
 use crate::effect::Effect;
 use crate::field::Field;
 use crate::model::{Model, Unopened, confirmation};
-use crate::problems::{Problem, problems};
+use crate::problems::{Problem, found, problems};
 use crate::step::Step;
 use hangtrue_core::{Entry, Spot};
 use hangtrue_link::LinkError;
@@ -26,8 +26,16 @@ pub(super) fn next(model: &mut Model) -> Vec<Effect> {
     model.step.next().map_or_else(Vec::new, |step| go(model, step))
 }
 
+/// Continue, before the second module is there: to the next of the four dimensions, if nothing stands
+/// against it.
+pub(super) fn on(model: &mut Model) -> Option<Vec<Effect>> {
+    let step = model.step.next().filter(|step| step.is_first())?;
+    let stands = found(model, &model.report()).next().is_some();
+    (!stands).then(|| go(model, step))
+}
+
 /// Tells what stands against leaving this screen; none where nothing does.
-pub(super) fn held_back(model: &mut Model) -> Option<Vec<Effect>> {
+fn held_back(model: &mut Model) -> Option<Vec<Effect>> {
     let problems = problems(model, &model.report());
     let blocked = problems.iter().any(Problem::blocks) || model.step == Step::Check;
     let blank = model.step == Step::Proof

@@ -1,6 +1,6 @@
 //! All readings, what the order will say and why, every finding.
 
-use super::{Scene, dealer, frame, judge, order, parts, problems};
+use super::{Scene, dealer, frame, judge, order, parts};
 use crate::text::Later;
 use hangtrue_core::check::Verdict;
 use maud::{Markup, html};
@@ -13,13 +13,13 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
         form data-act="next" {
             (parts::heading(text.heading))
             (verdict(scene, scene.report.verdict))
-            (problems::summary(scene))
+            (parts::problems(scene))
             div.columns {
                 section {
                     h2 { (text.numbers) }
                     (order::numbers(scene))
                     p.hint { ((text.rounding)(&scene.model.speaker().length(step))) }
-                    (frame::to_be_built(scene))
+                    (frame::building(scene))
                 }
                 section {
                     h2 { (text.findings) }

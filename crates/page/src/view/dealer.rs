@@ -98,7 +98,7 @@ pub(super) fn questions(scene: Scene<'_>) -> Markup {
     html! {
         form data-act="next" {
             (parts::heading(&(scene.later().dealer.questions)(&profile.name)))
-            (problems::summary(scene))
+            (parts::problems(scene))
             @for question in &profile.questions { (one(scene, question)) }
             (parts::submit(scene.text().button.next))
         }
@@ -113,7 +113,7 @@ fn one(scene: Scene<'_>, question: &Question) -> Markup {
     let optional =
         html! { @if !question.required { " " span.hint { (scene.later().dealer.optional) } } };
     let bad = scene.problems.iter().find(|problem| about(&problem.finding.message, question));
-    let amiss = problems::at_field(scene, &id, bad.as_slice());
+    let amiss = html! { @if let Some(bad) = bad { (problems::at_field(scene, &id, &[bad])) } };
     let choices: Vec<(&str, &str)> = match &question.kind {
         Kind::Choice(choices) => choices
             .iter()
@@ -123,7 +123,7 @@ fn one(scene: Scene<'_>, question: &Question) -> Markup {
         Kind::Length { .. } | Kind::Text { .. } => {
             let hinted = [&id, "-hint"].concat();
             let described = match bad {
-                Some(_) => [&problems::id_at_field(&id), " ", &hinted].concat(),
+                Some(_) => [&parts::id_of_problems(&id), " ", &hinted].concat(),
                 None => hinted.clone(),
             };
             return html! {

@@ -1,6 +1,6 @@
 //! One of the four order dimensions.
 
-use super::{Scene, frame, parts, picture, problems, reading};
+use super::{Scene, frame, parts, picture, reading};
 use crate::field::Field;
 use crate::problems::Problem;
 use hangtrue_core::say::capital;
@@ -20,7 +20,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             div.ask {
                 (parts::heading(&capital(model.speaker().dimension(dimension))))
                 p.lede { (text.lede) }
-                (problems::summary(scene))
+                (parts::problems(scene))
             }
             (picture::spots(scene, asked))
             div.readings {
@@ -36,7 +36,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 }
                 p.hint { (text.places) }
             }
-            @if dimension == Dimension::Header { (frame::to_be_built(scene)) }
+            @if dimension == Dimension::Header { (frame::building(scene)) }
             (parts::submit(if only_questions {
                 scene.text().button.next_all_the_same
             } else {

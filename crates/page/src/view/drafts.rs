@@ -3,10 +3,11 @@
 use super::{Scene, parts};
 use crate::draft::Listed;
 use crate::event::Action;
+use crate::step::Step;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().kept;
+    let text = &scene.later().kept;
     html! {
         (parts::heading(text.heading))
         p.lede { (text.lede) }
@@ -33,15 +34,21 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     }
 }
 
+/// The way to the list, for the first screen.
+pub(crate) fn link(scene: Scene<'_>) -> Markup {
+    let text = (scene.later().kept.list)(scene.model.drafts.len());
+    html! { p { (parts::to(Step::Drafts, &text)) } }
+}
+
 fn name<'a>(scene: Scene<'a>, draft: &'a Listed) -> &'a str {
     match &draft.told {
         Ok(told) if !told.vehicle.trim().is_empty() => &told.vehicle,
-        _ => scene.text().kept.nameless,
+        _ => scene.later().kept.nameless,
     }
 }
 
 fn told(scene: Scene<'_>, draft: &Listed) -> Markup {
-    let text = &scene.text().kept;
+    let text = &scene.later().kept;
     html! {
         h2 { (name(scene, draft)) }
         @match &draft.told {
@@ -59,7 +66,7 @@ fn told(scene: Scene<'_>, draft: &Listed) -> Markup {
 }
 
 fn buttons(scene: Scene<'_>, draft: &Listed) -> Markup {
-    let text = &scene.text().kept;
+    let text = &scene.later().kept;
     html! {
         div.buttons {
             @if draft.told.is_ok() {

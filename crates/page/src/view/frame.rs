@@ -1,6 +1,6 @@
 //! Whether the frame can take a door.
 
-use super::{Scene, parts, picture, problems, reading};
+use super::{Scene, parts, picture, reading};
 use crate::field::Field;
 use crate::rest;
 use crate::step::Step;
@@ -29,7 +29,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             div.ask {
                 (parts::heading(text.heading))
                 p.lede { (text.lede) }
-                (problems::summary(scene))
+                (parts::problems(scene))
                 @if scene.ruled() { (rest::doors(scene)) }
                 (parts::choice(
                     "old-door",
@@ -55,29 +55,35 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     (reading::field(scene, field, model.active == Some(field)))
                 }
             }
-            (to_be_built(scene))
+            (building(scene))
             (parts::submit(scene.text().button.next))
         }
     }
 }
 
-/// What has to be built, and which ordered numbers that changes; nothing if nothing has.
-pub(super) fn to_be_built(scene: Scene<'_>) -> Markup {
+/// What has to be built, if anything has; told once the second module is there.
+pub(super) fn building(scene: Scene<'_>) -> Markup {
+    if !scene.report.preparation.needed() || scene.model.environment.partial {
+        return html! {};
+    }
+    rest::to_be_built(scene)
+}
+
+/// What has to be built, and which ordered numbers that changes.
+pub(crate) fn to_be_built(scene: Scene<'_>) -> Markup {
     let speaker = scene.model.speaker();
     let notes = scene.report.findings.iter().filter(|finding| {
         matches!(finding.rule, "shallow-header" | "narrow-post")
             && !scene.model.order.survey.prepared
     });
     html! {
-        @if scene.report.preparation.needed() {
-            section.build {
-                h2 { (scene.text().frame.build_heading) }
-                @for finding in notes {
-                    p { (speaker.say(&finding.message)) }
-                    @for hint in &finding.hints { p { (speaker.say(hint)) } }
-                }
-                (parts::caution(scene.text().frame.weld_caution))
+        section.build {
+            h2 { (scene.text().frame.build_heading) }
+            @for finding in notes {
+                p { (speaker.say(&finding.message)) }
+                @for hint in &finding.hints { p { (speaker.say(hint)) } }
             }
+            (parts::caution(scene.text().frame.weld_caution))
         }
     }
 }

@@ -21,7 +21,7 @@ mod start;
 mod voice;
 
 use crate::model::{Environment, Model};
-use crate::problems::{Problem, problems};
+use crate::problems::Problem;
 use crate::rest;
 use crate::step::Step;
 use crate::text::{Later, Text};
@@ -71,7 +71,7 @@ pub fn view(model: &Model) -> String {
 pub(crate) use proof::before;
 
 fn drawn(model: &Model, report: &Report) -> String {
-    let problems = if model.told { problems(model, report) } else { Vec::new() };
+    let problems = if model.told { rest::problems(model, report) } else { Vec::new() };
     let scene = Scene { model, report, problems: &problems };
     let body = match model.step {
         Step::Start => start::view(scene),
@@ -89,6 +89,9 @@ pub(crate) fn dealer_at_start(scene: Scene<'_>) -> [Markup; 2] {
 }
 
 pub(crate) use dealer::doors;
+pub(crate) use drafts::link as drafts;
+pub(crate) use frame::to_be_built;
+pub(crate) use problems::{at_field, summary};
 
 /// The screens of the second module; see [`crate::rest`].
 pub(crate) fn later(scene: Scene<'_>) -> Markup {
@@ -107,7 +110,7 @@ pub(crate) fn later(scene: Scene<'_>) -> Markup {
 
 /// The verdict's word.
 pub(crate) use check::word;
-pub(crate) use notices::newer;
+pub(crate) use notices::{later as notices, newer};
 pub(crate) use parts::languages;
 
 /// The first screen of a new survey: what the page shows before any script has run.

@@ -2,13 +2,28 @@
 
 use super::{Scene, parts};
 use crate::event::{Action, Trouble};
-use crate::text::Text;
+use crate::rest;
+use crate::text::Later;
 use crate::update::asks;
 use hangtrue_core::say::Language;
 use maud::{Markup, html};
 
+/// What was asked for and waits for the second module; and what that knows.
 pub(super) fn view(scene: Scene<'_>) -> Markup {
-    let text = &scene.text().kept;
+    let text = scene.text();
+    html! {
+        @if scene.model.waiting.iter().any(asks) {
+            div.notice role="status" {
+                p { (if scene.model.missing { text.missing } else { text.coming }) }
+            }
+        }
+        @if !scene.model.environment.partial { (rest::notices(scene)) }
+    }
+}
+
+/// What is amiss with keeping the draft, and a newer build.
+pub(crate) fn later(scene: Scene<'_>) -> Markup {
+    let text = &scene.later().kept;
     html! {
         @if let Some(trouble) = scene.model.trouble {
             div.notice role="status" {
@@ -21,11 +36,6 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 }
             }
         }
-        @if scene.model.waiting.iter().any(asks) {
-            div.notice role="status" {
-                p { (if scene.model.missing { text.missing } else { text.coming }) }
-            }
-        }
         @if scene.model.newer { (newer(scene.model.environment.language, text.newer)) }
     }
 }
@@ -35,7 +45,7 @@ pub(crate) fn newer(language: Language, told: &str) -> Markup {
     html! {
         div.notice role="status" {
             p { (told) }
-            (parts::button(&Action::TakeOver, Text::of(language).kept.take_over))
+            (parts::button(&Action::TakeOver, Later::of(language).kept.take_over))
         }
     }
 }

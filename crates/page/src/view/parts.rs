@@ -1,6 +1,8 @@
 //! The small parts that every screen is made of.
 
+use super::Scene;
 use crate::event::Action;
+use crate::rest;
 use crate::step::Step;
 use crate::text::Text;
 use hangtrue_core::say::Language;
@@ -9,6 +11,19 @@ use maud::{Markup, html};
 /// The screen's one question, which takes the focus when the screen changes.
 pub(super) fn heading(text: &str) -> Markup {
     html! { h1 #heading tabindex="-1" { (text) } }
+}
+
+/// The summary of what stands against going on; nothing where nothing does.
+pub(super) fn problems(scene: Scene<'_>) -> Markup {
+    if scene.problems.is_empty() {
+        return html! {};
+    }
+    rest::summary(scene)
+}
+
+/// The id of what stands at a field against going on.
+pub(super) fn id_of_problems(field: &str) -> String {
+    [field, "-problem"].concat()
 }
 
 /// The button that sends the form.

@@ -1,24 +1,23 @@
 //! The summary of what stands against going on.
 
 use super::Scene;
+use super::parts::id_of_problems;
 use crate::event::Action;
 use crate::problems::Problem;
 use hangtrue_core::say::Message;
 use maud::{Markup, html};
 
-/// The summary, which takes the focus after Continue; nothing where nothing stands.
-pub(super) fn summary(scene: Scene<'_>) -> Markup {
+/// The summary, which takes the focus after Continue.
+pub(crate) fn summary(scene: Scene<'_>) -> Markup {
     let blocks = scene.problems.iter().any(Problem::blocks);
     html! {
-        @if !scene.problems.is_empty() {
-            section.summary.stop[blocks] #problems tabindex="-1" aria-labelledby="problems-heading" {
-                h2 #problems-heading {
-                    (if blocks { scene.text().field.problems } else { scene.text().field.questions })
-                }
-                ul {
-                    @for problem in scene.problems {
-                        li { (link(scene, problem)) }
-                    }
+        section.summary.stop[blocks] #problems tabindex="-1" aria-labelledby="problems-heading" {
+            h2 #problems-heading {
+                (if blocks { scene.text().field.problems } else { scene.text().field.questions })
+            }
+            ul {
+                @for problem in scene.problems {
+                    li { (link(scene, problem)) }
                 }
             }
         }
@@ -45,18 +44,11 @@ fn link(scene: Scene<'_>, problem: &Problem) -> Markup {
 }
 
 /// The problems of the field of that id, with what to do about each. The field is described by
-/// [`id_at_field`], so that who hears the page hears them at the field, too.
-pub(super) fn at_field(scene: Scene<'_>, field: &str, here: &[&Problem]) -> Markup {
+/// [`id_of_problems`], so that who hears the page hears them at the field, too.
+pub(crate) fn at_field(scene: Scene<'_>, field: &str, here: &[&Problem]) -> Markup {
     html! {
-        @if !here.is_empty() {
-            div id=(id_at_field(field)) { @for problem in here { (one(scene, problem)) } }
-        }
+        div id=(id_of_problems(field)) { @for problem in here { (one(scene, problem)) } }
     }
-}
-
-/// The id of what stands at a field against going on.
-pub(super) fn id_at_field(field: &str) -> String {
-    [field, "-problem"].concat()
 }
 
 fn one(scene: Scene<'_>, problem: &Problem) -> Markup {

@@ -1,6 +1,6 @@
 //! One more reading that checks the others.
 
-use super::{Scene, parts, picture, problems, reading};
+use super::{Scene, parts, picture, reading};
 use crate::event::Action;
 use crate::field::Field;
 use crate::model::{Held, Model};
@@ -28,7 +28,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 @if blank {
                     section.summary #problems tabindex="-1" { p { (text.empty) } }
                 } @else {
-                    (problems::summary(scene))
+                    (parts::problems(scene))
                 }
             }
             (picture(scene))

@@ -1,8 +1,9 @@
 //! A reading's field, with its echo in both units, its keys and its tape.
 
-use super::{Scene, picture, problems};
+use super::{Scene, parts, picture};
 use crate::event::{Action, keys};
 use crate::field::Field;
+use crate::rest;
 use hangtrue_core::Length;
 use hangtrue_core::short::signed;
 use maud::{Markup, html};
@@ -21,13 +22,13 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
         scene.problems.iter().filter(|problem| problem.field == Some(field)).collect();
     let mut described = [&name, "-place ", &name, "-echo"].concat();
     if !here.is_empty() {
-        described = [&problems::id_at_field(&name), " ", &described].concat();
+        described = [&parts::id_of_problems(&name), " ", &described].concat();
     }
     html! {
         div.reading.active[active].bad[!here.is_empty()] data-key=(name) {
             label for=(name) { (speaker.place(field.spot)) }
             p.place id={ (name) "-place" } { (place(field.spot)) }
-            (problems::at_field(scene, &name, &here))
+            @if !here.is_empty() { (rest::at_field(scene, &name, &here)) }
             div.entry {
                 input id=(name) name=(name) value=(scene.model.typed(field)) type="text"
                     inputmode=(if scene.model.letters { "text" } else { "decimal" })

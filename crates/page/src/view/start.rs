@@ -3,7 +3,6 @@
 use super::{Scene, parts};
 use crate::address::DESK_PAGE;
 use crate::rest;
-use crate::step::Step;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -30,9 +29,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     ul { @for item in text.cautions { li { (item) } } }
                 }
             }
-            @if !scene.model.drafts.is_empty() {
-                p { (parts::to(Step::Drafts, &(scene.text().kept.list)(scene.model.drafts.len()))) }
-            }
+            @if !scene.model.drafts.is_empty() { (rest::drafts(scene)) }
             section {
                 h2 { (text.open_heading) }
                 p.hint { (text.open_hint) }

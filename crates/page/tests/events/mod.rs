@@ -6,7 +6,7 @@ use proptest::prelude::*;
 /// What a person, or the browser, may do at any time.
 pub(crate) fn event() -> impl Strategy<Value = Event> {
     let code = prop::sample::select(
-        "next|back|go:check|go:send|go:width|go:drafts|change:header.left|focus:bow.first|eighths:3|\
+        "next|back|go:check|go:send|go:width|go:drafts|change:header.left|eighths:3|\
          nudge:1587500|letters|use:width.low:92|confirm:unusual-opening:width.low|reread:width.low|\
          take:loop.sill-to-bow|skip|copy|copy-link|share|print|adopt|replace|keep|save-file|restart|\
          speak:es|speak:en|take-over|noted|take-theirs|open-draft:1|delete:1|delete-indeed|spare"

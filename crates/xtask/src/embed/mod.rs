@@ -15,7 +15,7 @@ use hangtrue_link::json::{order, profile};
 use sha2::{Digest as _, Sha384};
 
 use crate::build::Built;
-use crate::site::{File, read, sheets};
+use crate::site::{File, PRINT_STYLE, read, sheets};
 use crate::style::minify;
 
 /// The folder in the site.
@@ -114,9 +114,9 @@ pub(crate) fn files(web: &Path, built: &Built) -> Result<Vec<File>> {
     Ok(files.into_iter().map(named).collect())
 }
 
-/// The page's sheets, for a shadow root. Paper is the page's: an element prints nothing.
+/// The page's sheets, for a shadow root, without the sheet of an order: an element prints none.
 fn sheet_of(web: &Path) -> Result<String> {
-    Ok(style::for_shadow(&sheets(web)?.join("\n")))
+    Ok(style::for_shadow(&(sheets(web)?.join("\n") + "\n" + &read(web, PRINT_STYLE)?)))
 }
 
 /// Without comments of their own line, and without indentation.

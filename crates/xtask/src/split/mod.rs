@@ -25,21 +25,24 @@ use walrus::{
 use graph::{Graph, Node};
 
 /// The functions by which the first module calls the second: how their names begin.
-const ROOTS: [&str; 4] = [
+const ROOTS: [&str; 6] = [
     "hangtrue_page::rest::",
     "hangtrue_core::say::translated::",
-    "hangtrue_core::say::en::judge::say",
+    "hangtrue_core::length::amount::named::named",
+    "hangtrue_core::length::amount::spoken::number",
+    "hangtrue_core::length::worded::read",
     "hangtrue_draw::text::translated",
 ];
 /// The same, where they are called at all: what is said of a panic before the program ends. It
 /// ends all the same if that is not there.
-const OF_PANICS: [&str; 9] = [
+const OF_PANICS: [&str; 10] = [
     "core::panicking::",
     "core::cell::panic_already_",
     "core::option::expect_failed",
     "core::option::unwrap_failed",
     "core::result::unwrap_failed",
     "core::slice::copy_from_slice_impl::len_mismatch_fail",
+    "core::slice::index::slice_index_fail",
     "core::str::slice_error_fail",
     "std::thread::local::panic_access_error",
     "alloc::raw_vec::handle_error",

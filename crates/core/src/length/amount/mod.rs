@@ -40,7 +40,7 @@ pub(super) fn amount(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refu
     }
     match run {
         [.., Token::Word(Word::Part(..) | Word::Ordinal(..) | Word::Avos(_))] => {
-            named::named(&spoken::words(run)?, place)
+            named::named(run, place)
         }
         _ => Ok(Amount { number: Some(whole(run, place)?), fraction: None }),
     }
@@ -126,6 +126,6 @@ fn whole(run: &[Token<'_>], place: Place<'_>) -> Result<Number, Refusal> {
         {
             several::several(run, place)
         }
-        _ => spoken::number(&spoken::words(run)?, place),
+        _ => spoken::number(run, place),
     }
 }

@@ -2,6 +2,7 @@
 
 use super::{Amount, Place, spoken};
 use crate::length::number::sixty_fourths;
+use crate::length::scan::Token;
 use crate::length::words::Word;
 use crate::length::words::cardinal::cardinal;
 use crate::length::{ReadErrorKind, Refusal};
@@ -11,7 +12,9 @@ use crate::length::{ReadErrorKind, Refusal};
 /// Every cut between whole and numerator is tried. An `and` at the cut, or a whole
 /// that is complete without the numerator, makes it the one meant; where the words
 /// run together into one number (`twenty three sixteenths`), it is asked.
-pub(super) fn named(words: &[Word], place: Place<'_>) -> Result<Amount, Refusal> {
+#[inline(never)]
+pub(super) fn named(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refusal> {
+    let words = &*spoken::words(run)?;
     let unknown = || Refusal::from(ReadErrorKind::Unknown);
     let (head, under, plural) = denominator(words).ok_or_else(unknown)?;
     let mut cuts: Vec<Cut> = Vec::new();
@@ -31,7 +34,7 @@ pub(super) fn named(words: &[Word], place: Place<'_>) -> Result<Amount, Refusal>
         let Some(over) = over.filter(|over| *over != 1 || !plural) else { continue };
         let number = match left {
             [] => None,
-            _ => match spoken::number(left, place) {
+            _ => match spoken::number_in(left, place) {
                 Ok(number) => Some(number),
                 Err(refusal) if refusal.has_meanings() && over < under => {
                     refused = Some(refusal.plus(sixty_fourths(over, under)));

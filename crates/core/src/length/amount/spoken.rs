@@ -27,8 +27,14 @@ pub(super) fn words(run: &[Token<'_>]) -> Result<Vec<Word>, Refusal> {
     Ok(words)
 }
 
+/// A number with words in it.
+#[inline(never)]
+pub(super) fn number(run: &[Token<'_>], place: Place<'_>) -> Result<Number, Refusal> {
+    number_in(&words(run)?, place)
+}
+
 /// A number in words.
-pub(super) fn number(words: &[Word], place: Place<'_>) -> Result<Number, Refusal> {
+pub(super) fn number_in(words: &[Word], place: Place<'_>) -> Result<Number, Refusal> {
     let unknown = || Refusal::from(ReadErrorKind::Unknown);
     if let Some(n) = cardinal(words, place.vocabulary) {
         return Ok(Number::whole(n));

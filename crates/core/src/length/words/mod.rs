@@ -73,6 +73,21 @@ impl Vocabulary {
     }
 }
 
+/// The short names of units: every vocabulary has them, with the same meaning.
+pub(super) static UNITS: Vocabulary = Vocabulary {
+    words: &[
+        ("cm", Word::Unit(Measure::Centimetre)),
+        ("ft", Word::Unit(Measure::Foot)),
+        ("in", Word::Unit(Measure::Inch)),
+        ("m", Word::Unit(Measure::Metre)),
+        ("mm", Word::Unit(Measure::Millimetre)),
+    ],
+    and_after_hundred: false,
+    and_after_tens: false,
+    by_scores: false,
+    bare_thousand: false,
+};
+
 const ALL: [&Vocabulary; 3] = [&en::WORDS, &es::WORDS, &fr::WORDS];
 
 /// Every vocabulary, that of `language` first.
@@ -101,10 +116,19 @@ mod tests {
 
     #[test]
     fn tables_are_sorted_and_folded() {
-        for vocabulary in ALL {
+        for vocabulary in ALL.into_iter().chain([&UNITS]) {
             assert!(vocabulary.words.is_sorted_by(|a, b| a.0 < b.0));
             for (word, _) in vocabulary.words {
                 assert!(word.bytes().all(|b| b.is_ascii_lowercase()), "{word}");
+            }
+        }
+    }
+
+    #[test]
+    fn every_vocabulary_has_the_short_names_of_units() {
+        for vocabulary in ALL {
+            for (word, meaning) in UNITS.words {
+                assert_eq!(vocabulary.find(word), Some(*meaning), "{word}");
             }
         }
     }

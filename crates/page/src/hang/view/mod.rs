@@ -17,7 +17,7 @@ pub(super) use parts::heard;
 use super::event::Action;
 use super::model::Model;
 use super::step::Step;
-use crate::text::Text;
+use crate::text::{Later, Text};
 use crate::view::{dealer, languages, newer};
 use maud::{Markup, html};
 
@@ -55,7 +55,7 @@ fn page(model: &Model, body: &Markup) -> Markup {
             }
         }
         main #main class={ "hang hang-" (step.slug()) } {
-            @if model.newer { (newer(model.language(), Text::of(model.language()).kept.newer)) }
+            @if model.newer { (newer(model.language(), Later::of(model.language()).kept.newer)) }
             (dealer::rules(model.language(), &model.profile, model.profile_fault.as_deref()))
             (body)
         }

@@ -3,19 +3,17 @@
 use crate::draft::Unopened;
 use crate::event::Trouble;
 use crate::text::Kept;
+use hangtrue_core::short::digits;
 
 pub(super) const KEPT: Kept = Kept {
     newer: "A newer version of this page is ready. What you have typed stays.",
     take_over: "Use the newer version",
-    coming: "One moment: the rest of the page is on its way.",
-    missing: "The rest of the page has not come yet. It is tried again by itself, and sooner \
-              with a network. What you have typed stays as long as this page is open.",
     trouble,
     noted: "OK",
     take_theirs: "Show it as it is there",
     list: |count| match count {
         1 => "1 survey on this device".to_owned(),
-        count => [&count.to_string(), " surveys on this device"].concat(),
+        count => [&digits(count as u64), " surveys on this device"].concat(),
     },
     heading: "Surveys on this device",
     lede: "A browser may throw away what it keeps. The order's link is the lasting record: \

@@ -3,19 +3,17 @@
 use crate::draft::Unopened;
 use crate::event::Trouble;
 use crate::text::Kept;
+use hangtrue_core::short::digits;
 
 pub(super) const KEPT: Kept = Kept {
     newer: "Hay una versión más nueva de esta página. Lo que ya escribió se conserva.",
     take_over: "Usar la versión más nueva",
-    coming: "Un momento: el resto de la página está en camino.",
-    missing: "El resto de la página aún no ha llegado. Se intenta de nuevo por sí solo, y \
-              antes si hay red. Lo que ha escrito queda mientras esta página siga abierta.",
     trouble,
     noted: "Entendido",
     take_theirs: "Mostrarla como está allá",
     list: |count| match count {
         1 => "1 medición en este aparato".to_owned(),
-        count => [&count.to_string(), " mediciones en este aparato"].concat(),
+        count => [&digits(count as u64), " mediciones en este aparato"].concat(),
     },
     heading: "Mediciones en este aparato",
     lede: "El navegador puede borrar lo que guarda. El enlace del pedido es el registro que dura: \

@@ -3,20 +3,17 @@
 use crate::draft::Unopened;
 use crate::event::Trouble;
 use crate::text::Kept;
+use hangtrue_core::short::digits;
 
 pub(super) const KEPT: Kept = Kept {
     newer: "Une version plus récente de cette page est prête. Ce que vous avez écrit reste.",
     take_over: "Utiliser la version plus récente",
-    coming: "Un instant\u{a0}: le reste de la page arrive.",
-    missing: "Le reste de la page n’est pas encore arrivé. Un nouvel essai se fait tout \
-              seul, et plus tôt s’il y a du réseau. Ce que vous avez tapé reste tant que \
-              cette page est ouverte.",
     trouble,
     noted: "Compris",
     take_theirs: "L’afficher comme elle est là-bas",
     list: |count| match count {
-        0 | 1 => [&count.to_string(), " prise de mesures sur cet appareil"].concat(),
-        count => [&count.to_string(), " prises de mesures sur cet appareil"].concat(),
+        0 | 1 => [&digits(count as u64), " prise de mesures sur cet appareil"].concat(),
+        count => [&digits(count as u64), " prises de mesures sur cet appareil"].concat(),
     },
     heading: "Prises de mesures sur cet appareil",
     lede: "Un navigateur peut effacer ce qu’il garde. Le lien de la commande est la trace qui \

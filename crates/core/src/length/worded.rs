@@ -1,0 +1,47 @@
+//! A reading with words in it, or with anything else that is not in figures: every language's words
+//! are tried, and where it is refused, what it may mean.
+
+use super::fold::{LONGEST, Unseen, fold};
+use super::parse::parse;
+use super::scan::scan;
+use super::{ReadError, ReadErrorKind, Reading, Refusal, Unit, mend, words};
+use crate::say::Language;
+
+/// Reads any text; see [`Reading::of`].
+#[inline(never)]
+pub(super) fn read(text: &str, unit: Unit, language: Language) -> Result<Reading, ReadError> {
+    read_once(text, unit, language)
+        .map_err(|refusal| mend::with_meanings(refusal, text, unit, language).into_error())
+}
+
+/// [`read`] without looking for what a refused text may mean.
+fn read_once(text: &str, unit: Unit, language: Language) -> Result<Reading, Refusal> {
+    if text.len() > LONGEST {
+        return Err(ReadErrorKind::TooLong.into());
+    }
+    if text.trim().is_empty() {
+        return Err(ReadErrorKind::Empty.into());
+    }
+    read_folded(&fold(text, Unseen::Refuse)?, unit, language)
+}
+
+/// Reads a folded text with the first vocabulary that knows its words.
+pub(super) fn read_folded(
+    folded: &str,
+    unit: Unit,
+    language: Language,
+) -> Result<Reading, Refusal> {
+    let mut first = None;
+    for vocabulary in words::in_order(language) {
+        match scan(folded, vocabulary)
+            .map_err(Refusal::from)
+            .and_then(|t| parse(&t, unit, vocabulary))
+        {
+            Err(refusal) if refusal.kind == ReadErrorKind::Unknown => {
+                first.get_or_insert(refusal);
+            }
+            answer => return answer,
+        }
+    }
+    Err(first.unwrap_or(ReadErrorKind::Unknown.into()))
+}
