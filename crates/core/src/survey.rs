@@ -249,4 +249,18 @@ mod tests {
         assert_eq!(tightest(Dimension::Bow), Some(Spot::BowSecond));
         assert_eq!(tightest(Dimension::Height), None);
     }
+
+    #[test]
+    fn words_may_be_read_later() {
+        let (mut survey, spot) = (Survey::new(Unit::Inch), Spot::HeaderLeft);
+        survey.put(spot, 0, Entry::unread("nine and a half"));
+        survey.set(spot, 1, "9 1/2 in");
+        assert!(survey.has_words());
+        assert_eq!(survey.lengths(spot).count(), 1);
+        survey.read_again();
+        let read: Vec<Length> = survey.lengths(spot).collect();
+        assert_eq!(read, [Length::from_sixteenths(9 * 16 + 8); 2]);
+        survey.set(spot, 0, "");
+        assert!(!survey.has_words());
+    }
 }

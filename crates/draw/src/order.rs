@@ -31,15 +31,15 @@ const ROOM: f64 = 160.0;
 /// check, the summary and the print sheet. A number that is missing is a `?`.
 #[must_use]
 pub fn order(sheet: Sheet<'_>, survey: &Survey, numbers: &Numbers) -> String {
-    let words = sheet.words();
+    let (words, together) = (sheet.words(), sheet.together());
     let shape = Shape::of_order(survey, numbers);
     let number = |dimension| {
         let ordered = numbers.ordered(dimension);
         ordered.map_or_else(|| OPEN.to_owned(), |length| sheet.length(length, Size::Large, ROOM))
     };
-    let mut description = words.order.to_owned();
+    let mut description = together.order.to_owned();
     for dimension in Dimension::ALL {
-        let name = (words.dimension)(dimension);
+        let name = (together.dimension)(dimension);
         description.push(' ');
         description.push_str(&match numbers.ordered(dimension) {
             Some(length) => (words.reads)(name, &sheet.speaker.length(length)),
@@ -47,7 +47,7 @@ pub fn order(sheet: Sheet<'_>, survey: &Survey, numbers: &Numbers) -> String {
         });
     }
     description.push_str(&sheet.caveats(&shape));
-    let mut svg = Svg::new(sheet, "order", SIZE, words.order_title, &description);
+    let mut svg = Svg::new(sheet, "order", SIZE, together.order_title, &description);
 
     let rear = Rear::fit(&shape, AREA);
     rear.draw(&mut svg, &shape);
@@ -59,7 +59,7 @@ pub fn order(sheet: Sheet<'_>, survey: &Survey, numbers: &Numbers) -> String {
     detail(&mut svg, &rear, &shape, &cut);
 
     let mut say = |dimension, anchor, at: Point, below: f64| {
-        let (text, name) = (number(dimension), (words.dimension_short)(dimension));
+        let (text, name) = (number(dimension), (together.dimension_short)(dimension));
         // Never out of the picture, however long the number.
         let width = text_width(&text, Size::Large);
         let x = match anchor {

@@ -3,7 +3,7 @@
 use crate::glyph::{Size, text_width};
 use crate::shape::Shape;
 use crate::sheet::Sheet;
-use crate::text::{Words, words};
+use crate::text::{self, Together, Words};
 use hangtrue_core::{Group, Length, Spot, Survey};
 
 /// What is drawn in place of a reading that is asked for and not there yet.
@@ -12,7 +12,12 @@ pub(crate) const OPEN: &str = "?";
 impl Sheet<'_> {
     /// The words it speaks with.
     pub(crate) fn words(self) -> &'static Words {
-        words(self.speaker.language)
+        text::words(self.speaker.language)
+    }
+
+    /// The same for all readings together.
+    pub(crate) const fn together(self) -> &'static Together {
+        text::together(self.speaker.language)
     }
 
     /// `length` as it is lettered.

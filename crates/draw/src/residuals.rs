@@ -61,7 +61,7 @@ const OFF: f64 = 18.0;
 /// one that fits worst is drawn.
 #[must_use]
 pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
-    let words = sheet.words();
+    let together = sheet.together();
     let adjusted = |spot| residuals.iter().find(|one| one.spot == spot).map(Residual::adjusted);
     let bent = Bent::of(adjusted);
     let numbers = Dimension::ALL.map(|dimension| dimension.spots().into_iter().find_map(adjusted));
@@ -69,7 +69,7 @@ pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
     let rear = Rear::fit(&shape, AREA);
     let scale = (BENT / bent.largest().max(f64::MIN_POSITIVE)).min(LARGEST);
 
-    let title = words.residuals_title;
+    let title = together.residuals_title;
     let mut svg = Svg::new(sheet, "residuals", SIZE, title, &account(sheet, residuals, &bent));
     draw_frame(&mut svg, &rear, &bent, scale);
     let cut = Cut::fit(&shape, STAND);
@@ -102,7 +102,7 @@ pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
     let mut times = String::new();
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "10 to 10 000")]
     push_whole(&mut times, limit(scale / rear.scale, 1.0, 1e4).round_ties_even() as u64);
-    let note = (words.exaggerated)(&times);
+    let note = (together.exaggerated)(&times);
     svg.text("", Size::Small, Anchor::Middle, Point::new(SIZE.0 / 2.0, 257.0), &note);
     svg.finish()
 }
@@ -196,17 +196,17 @@ fn draw_frame(svg: &mut Svg, rear: &Rear, bent: &Bent, scale: f64) {
 
 /// What the picture shows, in words.
 fn account(sheet: Sheet<'_>, residuals: &[Residual], bent: &Bent) -> String {
-    let words = sheet.words();
+    let (words, together) = (sheet.words(), sheet.together());
     let step = sheet.speaker.unit.step();
-    let mut out = words.residuals.to_owned();
+    let mut out = together.residuals.to_owned();
     let lean = Length::from_mm_f64(bent.lean).round_to(step);
     if lean != Length::ZERO {
         out.push(' ');
         let text = sheet.speaker.length(lean.abs());
         out.push_str(&if lean > Length::ZERO {
-            (words.leans_right)(&text)
+            (together.leans_right)(&text)
         } else {
-            (words.leans_left)(&text)
+            (together.leans_left)(&text)
         });
     }
     let mut fits = true;
@@ -216,14 +216,14 @@ fn account(sheet: Sheet<'_>, residuals: &[Residual], bent: &Bent) -> String {
         let name = (words.spot)(one.spot);
         out.push(' ');
         out.push_str(&if one.residual > Length::ZERO {
-            (words.too_much)(name, &text)
+            (together.too_much)(name, &text)
         } else {
-            (words.too_little)(name, &text)
+            (together.too_little)(name, &text)
         });
     }
     if fits {
         out.push(' ');
-        out.push_str(words.all_fit);
+        out.push_str(together.all_fit);
     }
     out
 }

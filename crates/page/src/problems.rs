@@ -43,10 +43,7 @@ pub fn problems(model: &Model, report: &Report) -> Vec<Problem> {
 }
 
 /// What was found that stands against leaving the present screen, worst first.
-pub(crate) fn found<'r>(
-    model: &Model,
-    report: &'r Report,
-) -> impl Iterator<Item = &'r Finding> {
+pub(crate) fn found<'r>(model: &Model, report: &'r Report) -> impl Iterator<Item = &'r Finding> {
     let here = move |finding: &Finding| match model.step {
         Step::Check => {
             finding.severity == Severity::Stop

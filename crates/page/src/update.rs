@@ -24,8 +24,8 @@ use hangtrue_core::{Entry, Unit, keypad};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
-    if model.environment.partial && asks(&event) {
-        // Of what a person asks for, the last holds.
+    if model.environment.partial && (asks(&event) || typing::types(&event)) {
+        // Of what a person asks for, the last holds; and none of it once something else is typed.
         model.waiting.retain(|waiting| !asks(waiting));
     }
     if typing::types(&event) {
@@ -63,9 +63,13 @@ fn reads_words(model: &Model, event: &Event) -> bool {
     reads && model.order.survey.has_words()
 }
 
-/// Whether a person asks for something.
-pub(crate) const fn asks(event: &Event) -> bool {
-    matches!(event, Event::Press(_) | Event::Navigate(_) | Event::Open(_) | Event::File { .. })
+/// Whether a person asks for something. A key of a field is a reading that is typed.
+pub(crate) fn asks(event: &Event) -> bool {
+    match event {
+        Event::Press(code) => !Action::is_key(code),
+        Event::Navigate(_) | Event::Open(_) | Event::File { .. } => true,
+        _ => false,
+    }
 }
 
 /// What the first screens know; else the event comes back, and nothing has changed.

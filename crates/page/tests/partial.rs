@@ -3,7 +3,9 @@
 mod events;
 
 use events::event;
+use hangtrue_page::core::length::is_plain;
 use hangtrue_page::core::say::Language;
+use hangtrue_page::core::{Entry, Length, Spot, Unit};
 use hangtrue_page::{Effect, Environment, Event, Model, Step, boot_partial, update, view};
 use proptest::prelude::*;
 
@@ -40,11 +42,44 @@ fn the_four_dimensions_are_taken_judged_by_rules_and_kept() {
     to_the_bow(&mut model);
     let kept = type_in(&mut model, "bow.first", "1 3/8");
     assert!(kept.iter().any(|effect| matches!(effect, Effect::Save(_))), "{kept:?}");
-    type_in(&mut model, "bow.first", "12");
+}
+
+#[test]
+fn what_stands_against_a_reading_is_told_once_the_second_module_is_there() {
+    let mut model = model();
+    to_the_bow(&mut model);
+    press(&mut model, "back");
+    update(&mut model, Event::Navigate("/height".into()));
+    type_in(&mut model, "height.center", "912");
     press(&mut model, "next");
-    assert_eq!(model.step, Step::Bow);
+    assert_eq!(model.step, Step::Height);
+    assert!(view(&model).contains("on its way"));
+    update(&mut model, Event::Whole);
+    assert_eq!(model.step, Step::Height);
+    assert!(view(&model).contains("id=\"problems\""), "{}", view(&model));
+}
+
+#[test]
+fn words_are_read_once_the_second_module_is_there() {
+    let mut model = model();
+    to_the_bow(&mut model);
+    update(&mut model, Event::Navigate("/header".into()));
+    let kept = type_in(&mut model, "header.center", "nine and a half");
+    assert!(kept.iter().any(|effect| matches!(effect, Effect::Save(_))), "{kept:?}");
+    // Neither a key, the tape nor another unit has it read before.
+    press(&mut model, "nudge:1587500");
+    update(&mut model, Event::Slide { name: "header.center".into(), marks: 1 });
+    type_in(&mut model, "unit", "mm");
+    press(&mut model, "next");
+    assert_eq!(model.step, Step::Header);
     let screen = view(&model);
-    assert!(screen.contains("id=\"problems\""), "{screen}");
+    assert!(screen.contains("value=\"nine and a half\""), "{screen}");
+    update(&mut model, Event::Whole);
+    assert_eq!(model.step, Step::Bow, "{:?}", model.order.survey);
+    let read = model.order.survey.lengths(Spot::HeaderCenter).next();
+    // The key and the tape came behind it, each by a sixteenth.
+    assert_eq!(read, Some(Length::from_sixteenths(9 * 16 + 10)));
+    assert_eq!(model.order.survey.unit, Unit::Millimetre);
 }
 
 #[test]
@@ -94,6 +129,11 @@ proptest! {
             prop_assert!(model.environment.partial);
             prop_assert!(model.step.is_first());
             prop_assert_eq!(model.environment.language, Language::English);
+            for spot in Spot::ALL {
+                for entry in model.order.survey.entries(spot) {
+                    prop_assert!(is_plain(&entry.text) || *entry == Entry::unread(&entry.text));
+                }
+            }
             let _ = view(&model);
         }
         update(&mut model, Event::Whole);

@@ -17,8 +17,11 @@ fn rest() -> Result<String> {
     anyhow::bail!("dist/ has no second module")
 }
 
-/// The four dimensions are taken, and what cannot be is told, by the first module alone; what
-/// needs the second waits for it, says so, and then happens.
+/// Something waits, and why is said.
+const NOTICE: &str = "document.querySelector('.notice')?.innerText.includes('tried again')";
+
+/// The four dimensions are taken by the first module alone; what needs the second (words in a reading,
+/// why one cannot be, what comes after) waits for it, says so, and then happens.
 pub(crate) async fn four_dimensions_without_the_second_module(browser: &mut Browser) -> Result<()> {
     // No worker either: it would keep what stands in the module's place.
     let without = Site::dist()?.text(&rest()?, "not there").text("/worker.js", "");
@@ -30,10 +33,16 @@ pub(crate) async fn four_dimensions_without_the_second_module(browser: &mut Brow
         let step = field.split('.').next().unwrap_or_default();
         at(browser, step).await?;
         browser.tap(&format!("[id='{field}']")).await?;
-        if step == "height" {
-            browser.type_keys("912").await?;
+        let waits = match step {
+            "width" => "ninety two",
+            "height" => "912",
+            _ => "",
+        };
+        if !waits.is_empty() {
+            browser.type_keys(waits).await?;
             browser.tap("button[type=submit]").await?;
-            browser.find("#problems").await?;
+            browser.until(NOTICE).await?;
+            at(browser, step).await?;
             browser.tap(&format!("[id='{field}']")).await?;
             browser
                 .run(&format!("document.getElementById('{field}').select()"), Vec::new())
@@ -42,7 +51,7 @@ pub(crate) async fn four_dimensions_without_the_second_module(browser: &mut Brow
         browser.type_keys(text).await?;
         browser.tap("button[type=submit]").await?;
     }
-    browser.until("document.querySelector('.notice')?.innerText.includes('tried again')").await?;
+    browser.until(NOTICE).await?;
     at(browser, "bow").await?;
     browser.shoot("partial-phone").await?;
     browser.set_screen(Screen::DESK).await?;

@@ -54,7 +54,11 @@ pub fn read_in(text: &str, unit: Unit, language: Language) -> Result<Length, Rea
 }
 
 /// What `tokens` say, their words being those of `vocabulary`.
-pub(super) fn parse(tokens: &[Token<'_>], unit: Unit, vocabulary: &Vocabulary) -> Result<Reading, Refusal> {
+pub(super) fn parse(
+    tokens: &[Token<'_>],
+    unit: Unit,
+    vocabulary: &Vocabulary,
+) -> Result<Reading, Refusal> {
     if tokens.first() == Some(&Token::Dash) {
         return Err(ReadErrorKind::Negative.into());
     }

@@ -31,3 +31,43 @@ pub(super) fn read(text: &str, unit: Unit) -> Result<Reading, ReadError> {
         .and_then(|tokens| parse(&tokens, unit, &UNITS))
         .map_err(Refusal::into_error)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::length::worded;
+    use crate::say::Language;
+    use proptest::prelude::*;
+
+    #[test]
+    fn what_is_typed_on_the_keys_is_plain_and_words_are_not() {
+        for text in ["", "96", "96 3/16", "8' 0 3/16\"", "8 ft 6 in", "2443.5mm", "96-1/4", ".5"] {
+            assert!(is_plain(text), "{text}");
+        }
+        for text in ["ninety", "-4", "96 inches", "96 IN", "96¼", "8’", "96?", "in 96", "\t"] {
+            assert!(!is_plain(text), "{text}");
+        }
+    }
+
+    proptest! {
+        #![proptest_config(ProptestConfig { max_global_rejects: 200_000, ..ProptestConfig::with_cases(20_000) })]
+
+        /// It says what it says among words, in any language, with the same suggestions.
+        #[test]
+        fn a_plain_text_is_read_as_any_other(
+            pieces in prop::collection::vec(
+                prop::sample::select(vec![
+                    "9", "6", "0", "16", "3", "1", "12", "125", "2443", "/", "/", " ", " ", ".",
+                    ",", "-", "'", "\"", "in", "ft", "mm", "cm", "m",
+                ]),
+                0..9,
+            ),
+            unit in prop::sample::select(vec![Unit::Inch, Unit::Millimetre]),
+            language in prop::sample::select(Language::ALL.to_vec()),
+        ) {
+            let text = pieces.concat();
+            prop_assume!(is_plain(&text));
+            prop_assert_eq!(read(&text, unit), worded::read(&text, unit, language), "{}", text);
+        }
+    }
+}

@@ -1,13 +1,11 @@
 //! English (US).
 
-use super::Words;
+use super::{Together, Words};
 use hangtrue_core::{Dimension, Spot};
 
 pub(super) static WORDS: Words = Words {
     place,
     spot,
-    dimension,
-    dimension_short,
     drawn: |length| length,
     reads: |spot, value| [spot, ": ", value, "."].concat(),
     unread: |spot| [spot, ": not read yet."].concat(),
@@ -22,6 +20,22 @@ pub(super) static WORDS: Words = Words {
     section: "The header is at the left, the inside of the body at the right. The roof skin runs \
               over both; the roof bows hang under it, and the open door lies under the bows. \
               The opening is shortened by a break.",
+    tape_title: "The tape at this reading",
+    tape: |value| ["An arrow points at ", value, " on the tape."].concat(),
+    foot: ["ft", "ft"],
+    metre: "m",
+    roof_skin: "roof skin",
+    header: "header",
+    bow: "bow",
+    sill: "sill",
+    open_door: "open door",
+    rear: "rear",
+    inside: "inside",
+};
+
+pub(super) static TOGETHER: Together = Together {
+    dimension,
+    dimension_short,
     order_title: "The opening with the four ordered numbers",
     order: "At the left the rear of the truck body, seen from behind, with width and height. \
             At the right the header and a roof bow in section, with their depths.",
@@ -34,17 +48,6 @@ pub(super) static WORDS: Words = Words {
     too_little: |spot, value| [spot, ": reads ", value, " less than the others say."].concat(),
     all_fit: "Every tape fits.",
     exaggerated: |times| ["shifts drawn up to ", times, " times larger"].concat(),
-    tape_title: "The tape at this reading",
-    tape: |value| ["An arrow points at ", value, " on the tape."].concat(),
-    foot: ["ft", "ft"],
-    metre: "m",
-    roof_skin: "roof skin",
-    header: "header",
-    bow: "bow",
-    sill: "sill",
-    open_door: "open door",
-    rear: "rear",
-    inside: "inside",
 };
 
 fn place(spot: Spot) -> &'static str {

@@ -3,14 +3,12 @@
 //! The words of the trade are those of the domain's Spanish catalogue, which lists them. Inside
 //! a picture inches have the double prime: `pulg` would not find room.
 
-use super::Words;
+use super::{Together, Words};
 use hangtrue_core::{Dimension, Spot};
 
 pub(super) static WORDS: Words = Words {
     place,
     spot,
-    dimension,
-    dimension_short,
     drawn: |length| length.replace("\u{a0}pulg", "″"),
     reads: |spot, value| [spot, ": ", value, "."].concat(),
     unread: |spot| [spot, ": aún sin medir."].concat(),
@@ -25,6 +23,22 @@ pub(super) static WORDS: Words = Words {
     section: "El dintel está a la izquierda, el interior de la caja a la derecha. La lámina del \
               techo pasa por encima de los dos; los arcos del techo cuelgan de ella y la puerta \
               abierta queda debajo de los arcos. La abertura está acortada con un corte.",
+    tape_title: "La cinta en esta medida",
+    tape: |value| ["Una flecha señala ", value, " en la cinta."].concat(),
+    foot: ["pie", "pies"],
+    metre: "m",
+    roof_skin: "lámina del techo",
+    header: "dintel",
+    bow: "arco",
+    sill: "umbral",
+    open_door: "puerta abierta",
+    rear: "atrás",
+    inside: "adentro",
+};
+
+pub(super) static TOGETHER: Together = Together {
+    dimension,
+    dimension_short,
     order_title: "La abertura con los cuatro números del pedido",
     order: "A la izquierda, la parte trasera de la caja, vista desde atrás, con ancho y altura. A \
             la derecha, el dintel y un arco del techo en corte, con sus profundidades.",
@@ -39,17 +53,6 @@ pub(super) static WORDS: Words = Words {
     },
     all_fit: "Todas las medidas cuadran.",
     exaggerated: |times| ["desvíos aumentados hasta ", times, " veces"].concat(),
-    tape_title: "La cinta en esta medida",
-    tape: |value| ["Una flecha señala ", value, " en la cinta."].concat(),
-    foot: ["pie", "pies"],
-    metre: "m",
-    roof_skin: "lámina del techo",
-    header: "dintel",
-    bow: "arco",
-    sill: "umbral",
-    open_door: "puerta abierta",
-    rear: "atrás",
-    inside: "adentro",
 };
 
 fn place(spot: Spot) -> &'static str {

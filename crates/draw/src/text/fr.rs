@@ -2,14 +2,12 @@
 //!
 //! The words of the trade are those of the domain's French catalogue, which lists them.
 
-use super::Words;
+use super::{Together, Words};
 use hangtrue_core::{Dimension, Spot};
 
 pub(super) static WORDS: Words = Words {
     place,
     spot,
-    dimension,
-    dimension_short,
     drawn: |length| length,
     reads: |spot, value| [spot, "\u{a0}: ", value, "."].concat(),
     unread: |spot| [spot, "\u{a0}: pas encore mesuré."].concat(),
@@ -24,6 +22,22 @@ pub(super) static WORDS: Words = Words {
     section: "Le linteau est à gauche, l’intérieur du fourgon à droite. La tôle du toit passe \
               au-dessus des deux; les arceaux du toit sont dessous, et la porte ouverte se range \
               sous les arceaux. L’ouverture est raccourcie par une coupure.",
+    tape_title: "Le ruban à cette mesure",
+    tape: |value| ["Une flèche montre ", value, " sur le ruban."].concat(),
+    foot: ["pi", "pi"],
+    metre: "m",
+    roof_skin: "tôle du toit",
+    header: "linteau",
+    bow: "arceau",
+    sill: "seuil",
+    open_door: "porte ouverte",
+    rear: "arrière",
+    inside: "intérieur",
+};
+
+pub(super) static TOGETHER: Together = Together {
+    dimension,
+    dimension_short,
     order_title: "L’ouverture avec les quatre nombres de la commande",
     order: "À gauche, l’arrière du fourgon, vu de derrière, avec largeur et hauteur. À droite, le \
             linteau et un arceau du toit en coupe, avec leurs profondeurs.",
@@ -40,17 +54,6 @@ pub(super) static WORDS: Words = Words {
     },
     all_fit: "Toutes les mesures concordent.",
     exaggerated: |times| ["écarts grossis jusqu’à ", times, " fois"].concat(),
-    tape_title: "Le ruban à cette mesure",
-    tape: |value| ["Une flèche montre ", value, " sur le ruban."].concat(),
-    foot: ["pi", "pi"],
-    metre: "m",
-    roof_skin: "tôle du toit",
-    header: "linteau",
-    bow: "arceau",
-    sill: "seuil",
-    open_door: "porte ouverte",
-    rear: "arrière",
-    inside: "intérieur",
 };
 
 fn place(spot: Spot) -> &'static str {

@@ -126,6 +126,56 @@ fn whole(run: &[Token<'_>], place: Place<'_>) -> Result<Number, Refusal> {
         {
             several::several(run, place)
         }
-        _ => spoken::number(run, place),
+        _ if run.iter().any(|token| matches!(token, Token::Word(_))) => spoken::number(run, place),
+        _ => alone(run),
+    }
+}
+
+/// A number beside dashes and commas, which say nothing there.
+fn alone(run: &[Token<'_>]) -> Result<Number, Refusal> {
+    let (mut count, mut number) = (0_u8, 0);
+    for token in run {
+        match token {
+            Token::Dash | Token::Comma => {}
+            Token::Digits(raw) if raw.contains(['.', ',']) => {
+                return Err(ReadErrorKind::DecimalAndFraction.into());
+            }
+            Token::Digits(raw) => {
+                (count, number) = (count.saturating_add(1), number::digits(raw)?);
+            }
+            _ => return Err(ReadErrorKind::Unknown.into()),
+        }
+    }
+    if count == 1 { Ok(Number::whole(number)) } else { Err(ReadErrorKind::Unknown.into()) }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::length::words::UNITS;
+    use proptest::prelude::*;
+
+    fn token() -> impl Strategy<Value = Token<'static>> {
+        let digits = prop::sample::select(vec!["9", "96", "3.5", "0", "1234567890123456789"]);
+        prop_oneof![
+            digits.prop_map(Token::Digits),
+            Just(Token::Dash),
+            Just(Token::Comma),
+            Just(Token::Slash),
+            Just(Token::Mark(Measure::Foot)),
+        ]
+    }
+
+    proptest! {
+        /// Without a word in it, a run is a number by itself as it is a number in words.
+        #[test]
+        fn figures_alone_are_what_they_are_among_words(
+            run in prop::collection::vec(token(), 0..5),
+            measure in prop::sample::select(vec![Measure::Inch, Measure::Millimetre]),
+        ) {
+            let place = Place { measure, said: false, follows: false, vocabulary: &UNITS };
+            let kind = |read: Result<Number, Refusal>| read.map_err(|refusal| refusal.into_error());
+            prop_assert_eq!(kind(alone(&run)), kind(spoken::number(&run, place)));
+        }
     }
 }
