@@ -102,11 +102,17 @@ impl<P: Program> App<P> {
     }
 
     /// Takes in an event that nobody's touch has brought: what is shown of it must not move what a
-    /// finger is about to touch. Engines with scroll anchoring have seen to that when it is measured.
+    /// finger is about to touch.
     pub(crate) fn take_unasked(self: &Rc<Self>, event: impl Into<P::Event>) {
-        let before = self.browser.top_of("heading");
+        self.take_around("heading", event);
+    }
+
+    /// Takes in an event by which the element of `id` stays where it is in view. Engines with scroll
+    /// anchoring may have seen to that when it is measured.
+    pub(crate) fn take_around(self: &Rc<Self>, id: &str, event: impl Into<P::Event>) {
+        let before = self.browser.top_of(id);
         self.take(event);
-        if let (Some(before), Some(after)) = (before, self.browser.top_of("heading")) {
+        if let (Some(before), Some(after)) = (before, self.browser.top_of(id)) {
             self.browser.scroll_on(after - before);
         }
     }

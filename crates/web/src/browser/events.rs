@@ -27,7 +27,8 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
     });
     at(app, root, "focusin", |app, event| {
         if let Some(name) = target(event).and_then(|target| target.get_attribute("name")) {
-            app.take(Event::Focus(name));
+            // Keys and tape leave the field before, which may stand above.
+            app.take_around(&name, Event::Focus(name.clone()));
         }
     });
     at(app, root, "click", |app, event| {

@@ -9,61 +9,66 @@ use hangtrue_page::Event;
 use std::cell::Cell;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, KeyboardEvent, PointerEvent};
+use web_sys::{Element, HtmlInputElement, KeyboardEvent, PointerEvent};
 
 /// A tape under a thumb.
-#[derive(Clone, Copy)]
 struct Drag {
+    /// The reading's field.
+    name: String,
+    /// What stood there.
+    before: String,
     /// The pointer.
     id: i32,
     /// Where it came down, in CSS px.
-    from: f64,
+    from: [f64; 2],
     /// CSS px between two marks.
     mark: f64,
-    /// The marks told so far.
-    told: i64,
+    /// The marks told so far; none until the thumb goes along the tape.
+    told: Option<i64>,
 }
+
+/// How far along the tape a thumb goes, in CSS px, before it is no longer one that scrolls the page.
+const ALONG: f64 = 10.0;
 
 /// Listens at the root.
 pub(super) fn listen<P: Program>(app: &Rc<App<P>>) {
     let root = app.root();
     let drag: Rc<Cell<Option<Drag>>> = Rc::default();
     let begun = Rc::clone(&drag);
-    at(app, root, "pointerdown", move |_, event| {
+    at(app, root, "pointerdown", move |app, event| {
         let (Some(tape), Some(pointer)) = (tape(event), event.dyn_ref::<PointerEvent>()) else {
             return;
         };
-        if let Some(mark) = mark_px(&tape) {
-            let (id, from) = (pointer.pointer_id(), f64::from(pointer.client_x()));
-            begun.set(Some(Drag { id, from, mark, told: 0 }));
+        let begin = || {
+            let (mark, name) = (mark_px(&tape)?, tape.get_attribute("data-tape")?);
+            let before = app.browser().element(&name)?.unchecked_into::<HtmlInputElement>().value();
+            let (id, from) = (pointer.pointer_id(), place(pointer));
             // The thumb may leave the picture and still holds the tape.
             let _ = tape.set_pointer_capture(id);
-        }
+            Some(Drag { name, before, id, from, mark, told: None })
+        };
+        begun.set(begin());
     });
     let moved = Rc::clone(&drag);
     at(app, root, "pointermove", move |app, event| {
-        let (Some(pointer), Some(now)) = (event.dyn_ref::<PointerEvent>(), moved.get()) else {
+        let (Some(pointer), Some(mut now)) = (event.dyn_ref::<PointerEvent>(), moved.take()) else {
             return;
         };
-        let Some(name) = tape(event).and_then(|tape| tape.get_attribute("data-tape")) else {
-            return;
-        };
-        if pointer.pointer_id() != now.id {
-            return;
-        }
-        // The tape goes left, longer readings come under the arrow.
-        let off = (now.from - f64::from(pointer.client_x())) / now.mark;
-        #[expect(clippy::cast_possible_truncation, reason = "a screen has few marks")]
-        let marks = (off + if off < 0.0 { -0.5 } else { 0.5 }) as i64;
-        if marks != now.told {
-            moved.set(Some(Drag { told: marks, ..now }));
-            app.take(Event::Slide { name, marks: marks.saturating_sub(now.told) });
+        let slide = (pointer.pointer_id() == now.id).then(|| now.slide(place(pointer))).flatten();
+        let name = now.name.clone();
+        moved.set(Some(now));
+        if let Some(marks) = slide {
+            app.take(Event::Slide { name, marks });
         }
     });
-    for end in ["pointerup", "pointercancel"] {
-        let ended = Rc::clone(&drag);
-        at(app, root, end, move |_, _| ended.set(None));
-    }
+    let ended = Rc::clone(&drag);
+    at(app, root, "pointerup", move |_, _| ended.set(None));
+    // The browser has taken it for scrolling: the reading is what it was.
+    at(app, root, "pointercancel", move |app, _| {
+        if let Some(Drag { name, before, told: Some(_), .. }) = drag.take() {
+            app.take(Event::Input { name, value: before });
+        }
+    });
     at(app, root, "keydown", |app, event| {
         let (Some(tape), Some(key)) = (tape(event), event.dyn_ref::<KeyboardEvent>()) else {
             return;
@@ -80,6 +85,29 @@ pub(super) fn listen<P: Program>(app: &Rc<App<P>>) {
             app.take(Event::Slide { name, marks });
         }
     });
+}
+
+impl Drag {
+    /// By how many marks the tape has moved since it was told, with the thumb at `to`.
+    fn slide(&mut self, to: [f64; 2]) -> Option<i64> {
+        let ([x, y], [from_x, from_y]) = (to, self.from);
+        // The tape goes left, longer readings come under the arrow.
+        let along = from_x - x;
+        let told = match self.told {
+            None if along.abs() < ALONG.max((from_y - y).abs()) => return None,
+            told => told.unwrap_or(0),
+        };
+        let off = along / self.mark;
+        #[expect(clippy::cast_possible_truncation, reason = "a screen has few marks")]
+        let marks = (off + if off < 0.0 { -0.5 } else { 0.5 }) as i64;
+        self.told = Some(marks);
+        Some(marks.saturating_sub(told)).filter(|by| *by != 0)
+    }
+}
+
+/// Where a pointer is, in CSS px.
+fn place(pointer: &PointerEvent) -> [f64; 2] {
+    [pointer.client_x(), pointer.client_y()].map(f64::from)
 }
 
 /// The tape picture around the event's target.

@@ -25,6 +25,8 @@ pub(super) struct Graph {
     table: BTreeMap<u32, u32>,
     /// The addresses of each piece of data.
     data: BTreeMap<usize, Range<u32>>,
+    /// Those that name a place in a source file.
+    places: BTreeSet<usize>,
     needs: BTreeMap<Node, BTreeSet<Node>>,
 }
 
@@ -56,6 +58,7 @@ impl Graph {
             graph.data.insert(*symbol, from..from + size);
         }
         graph.connect(&parts)?;
+        graph.find_places(wasm, &parts)?;
         Ok(graph)
     }
 
@@ -154,6 +157,32 @@ impl Graph {
             }
         }
         Ok(())
+    }
+
+    /// Finds the names of source files, and what points at nothing but one of them: its lines.
+    fn find_places(&mut self, wasm: &[u8], parts: &Parts) -> Result<()> {
+        for (symbol, segment, offset, size) in &parts.pieces {
+            let (_, bytes) = parts.segment(*segment)?;
+            let from = bytes.start + *offset as usize;
+            let text = wasm.get(from..from + *size as usize).unwrap_or_default();
+            let text = text.strip_suffix(b"\0").unwrap_or(text);
+            if text.ends_with(b".rs") {
+                self.places.insert(*symbol);
+            }
+        }
+        let names: BTreeSet<Node> = self.places.iter().copied().map(Node::Data).collect();
+        let points = |symbol: &usize| {
+            let needs = self.needs.get(&Node::Data(*symbol));
+            needs.is_some_and(|needs| needs.is_subset(&names))
+        };
+        let lines: Vec<usize> = self.data.keys().copied().filter(points).collect();
+        self.places.extend(lines);
+        Ok(())
+    }
+
+    /// The data that say where in a source file something is: nothing but a panic reads them.
+    pub(super) fn places(&self) -> impl Iterator<Item = Node> {
+        self.places.iter().copied().map(Node::Data)
     }
 
     pub(super) fn name(&self, function: u32) -> &str {

@@ -90,7 +90,7 @@ impl Plan {
             ROOTS.iter().chain(&OF_PANICS).any(|root| name.starts_with(root))
         };
         let mut found = BTreeSet::new();
-        let first = graph.reach(graph.exported(), |function| {
+        let mut first = graph.reach(graph.exported(), |function| {
             let root = is_root(function);
             if root {
                 found.insert(function);
@@ -101,8 +101,14 @@ impl Plan {
             let there = found.iter().any(|function| graph.name(*function).starts_with(root));
             ensure!(there, "nothing calls {root}: was it inlined, or renamed?");
         }
-        let rest = graph
+        let mut rest = graph
             .reach(found.iter().copied(), |function| !first.contains(&Node::Function(function)));
+        // What is said of a panic is not there before the second module either.
+        for place in graph.places() {
+            if first.remove(&place) {
+                rest.insert(place);
+            }
+        }
         let late: BTreeSet<u32> =
             functions(&rest).filter(|node| !first.contains(&Node::Function(*node))).collect();
         let called: BTreeSet<u32> = late
