@@ -4,8 +4,8 @@ use super::{Scene, parts, picture};
 use crate::event::{Action, keys};
 use crate::field::Field;
 use crate::rest;
-use hangtrue_core::Length;
 use hangtrue_core::short::signed;
+use hangtrue_core::{Length, Spot};
 use maud::{Markup, html};
 
 /// The field, whole. Keys and tape stand at the active one only.
@@ -20,6 +20,7 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
     let halfway = held.filter(|_| !scene.model.typed(field).trim().is_empty());
     let here: Vec<_> =
         scene.problems.iter().filter(|problem| problem.field == Some(field)).collect();
+    let next = next_blank(scene, field.spot);
     let mut described = [&name, "-place ", &name, "-echo"].concat();
     if !here.is_empty() {
         described = [&parts::id_of_problems(&name), " ", &described].concat();
@@ -33,7 +34,8 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
                 input id=(name) name=(name) value=(scene.model.typed(field)) type="text"
                     inputmode=(if scene.model.letters { "text" } else { "decimal" })
                     spellcheck="false" autocomplete="off" autocapitalize="off"
-                    autocorrect="off" enterkeyhint="next" maxlength="120"
+                    autocorrect="off" maxlength="120" data-next=[next.as_deref()]
+                    enterkeyhint=(if next.is_some() { "next" } else { "go" })
                     aria-describedby=(described)
                     aria-invalid=[(!here.is_empty()).then_some("true")];
                 span.unit aria-hidden="true" { (speaker.language.unit(unit)) }
@@ -42,6 +44,19 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
             @if active { (aids(scene, field, read.or(halfway.map(|(_, read)| read)))) }
         }
     }
+}
+
+/// Where Enter leads from the field of `spot`: to the one behind it that nothing is typed in.
+fn next_blank(scene: Scene<'_>, spot: Spot) -> Option<String> {
+    let spots = scene.model.step.spots();
+    let mut behind = false;
+    for one in spots {
+        if behind && scene.model.order.survey.entries(one).is_empty() {
+            return Some(Field::first(one).name());
+        }
+        behind |= one == spot;
+    }
+    None
 }
 
 /// The reading in both units, as it is understood.

@@ -92,7 +92,7 @@ impl Browser {
         };
     }
 
-    fn focus(&self, id: &str) {
+    pub(super) fn focus(&self, id: &str) {
         let Some(element) = self.element(id).and_then(|e| e.dyn_into::<HtmlElement>().ok()) else {
             return;
         };

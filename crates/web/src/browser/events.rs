@@ -8,7 +8,7 @@ use gloo::events::{EventListener, EventListenerOptions};
 use hangtrue_page::Event;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, HtmlInputElement, StorageEvent};
+use web_sys::{Element, HtmlInputElement, KeyboardEvent, StorageEvent};
 
 /// Listens at the root for as long as the page lives.
 pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
@@ -41,6 +41,11 @@ pub(crate) fn listen<P: Program>(app: &Rc<App<P>>) {
     at(app, root, "mousedown", |_, event| {
         if nearest(event, "[data-keep-focus]", "data-act").is_some() {
             event.prevent_default();
+        }
+    });
+    at(app, root, "keydown", |app, event| {
+        if let (Some(on), Some(key)) = (target(event), event.dyn_ref::<KeyboardEvent>()) {
+            press(app, &on, key);
         }
     });
     tape::listen(app);
@@ -82,6 +87,20 @@ pub(crate) fn at<P: Program>(
     let options = EventListenerOptions::enable_prevent_default();
     let hear = move |event: &web_sys::Event| heard(&heard_by, event);
     app.keep(EventListener::new_with_options(on, kind, options, hear));
+}
+
+/// A key goes down on an element.
+fn press<P: Program>(app: &Rc<App<P>>, on: &Element, key: &KeyboardEvent) {
+    let name = key.key();
+    // Enter leads to the next reading that is blank; behind the last it sends the form.
+    if let Some(next) = on.get_attribute("data-next").filter(|_| name == "Enter") {
+        key.prevent_default();
+        app.browser().focus(&next);
+    }
+    if let Some(slide) = tape::step(on, &name) {
+        key.prevent_default();
+        app.take(slide);
+    }
 }
 
 /// What was typed into or chosen from. A text area and a list have the same `name` and

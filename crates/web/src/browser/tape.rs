@@ -9,7 +9,7 @@ use hangtrue_page::Event;
 use std::cell::Cell;
 use std::rc::Rc;
 use wasm_bindgen::JsCast;
-use web_sys::{Element, HtmlInputElement, KeyboardEvent, PointerEvent};
+use web_sys::{Element, HtmlInputElement, PointerEvent};
 
 /// A tape under a thumb.
 struct Drag {
@@ -69,22 +69,6 @@ pub(super) fn listen<P: Program>(app: &Rc<App<P>>) {
             app.take(Event::Input { name, value: before });
         }
     });
-    at(app, root, "keydown", |app, event| {
-        let (Some(tape), Some(key)) = (tape(event), event.dyn_ref::<KeyboardEvent>()) else {
-            return;
-        };
-        let marks = match key.key().as_str() {
-            "ArrowRight" | "ArrowUp" => 1,
-            "ArrowLeft" | "ArrowDown" => -1,
-            "PageUp" => 10,
-            "PageDown" => -10,
-            _ => return,
-        };
-        if let Some(name) = tape.get_attribute("data-tape") {
-            event.prevent_default();
-            app.take(Event::Slide { name, marks });
-        }
-    });
 }
 
 impl Drag {
@@ -103,6 +87,18 @@ impl Drag {
         self.told = Some(marks);
         Some(marks.saturating_sub(told)).filter(|by| *by != 0)
     }
+}
+
+/// What a key does to the tape that has the focus.
+pub(super) fn step(on: &Element, key: &str) -> Option<Event> {
+    let marks = match key {
+        "ArrowRight" | "ArrowUp" => 1,
+        "ArrowLeft" | "ArrowDown" => -1,
+        "PageUp" => 10,
+        "PageDown" => -10,
+        _ => return None,
+    };
+    Some(Event::Slide { name: on.get_attribute("data-tape")?, marks })
 }
 
 /// Where a pointer is, in CSS px.
