@@ -13,6 +13,8 @@ mod orders;
 
 use hangtrue_link::qr::{PAPER_H_MOST, QUIET_ZONE, Qr, Surface};
 use hangtrue_link::{PAYLOAD_MOST, url};
+use proptest::prelude::*;
+use qrcodegen::{QrCode, QrCodeEcc, QrSegment, Version};
 
 /// A grey picture.
 #[derive(Clone)]
@@ -155,6 +157,27 @@ fn a_code_is_drawn_with_its_border_and_no_empty_bar() {
         // Outside it is light; its corner is dark.
         assert!(qr.dark(0, 0) && qr.dark(1, 0));
         assert!(!qr.dark(qr.size(), 0) && !qr.dark(u32::MAX, 0) && !qr.dark(0, u32::MAX));
+    }
+}
+
+proptest! {
+    /// Which mask is taken is weighed here, as it is faster; what is drawn is what the library
+    /// draws that weighs them itself.
+    #[test]
+    fn a_code_is_drawn_in_the_mask_that_the_library_takes(payload in "[0-9A-Z+/:.-]{1,400}") {
+        let address = "https://doors.dealer.example/#";
+        let ours = Qr::new(&[address, &payload].concat(), Surface::Screen).unwrap();
+        let segments =
+            [QrSegment::make_bytes(address.as_bytes()), QrSegment::make_alphanumeric(&payload)];
+        let (least, most) = (Version::MIN, Version::MAX);
+        let level = QrCodeEcc::Medium;
+        let theirs =
+            QrCode::encode_segments_advanced(&segments, level, least, most, None, true).unwrap();
+        prop_assert_eq!(ours.size(), theirs.size().unsigned_abs());
+        for (x, y) in (0..theirs.size()).flat_map(|y| (0..theirs.size()).map(move |x| (x, y))) {
+            let dark = ours.dark(x.unsigned_abs(), y.unsigned_abs());
+            prop_assert_eq!(dark, theirs.get_module(x, y), "{} {}", x, y);
+        }
     }
 }
 

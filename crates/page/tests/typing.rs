@@ -79,12 +79,20 @@ fn the_rules_are_asked_at_each_key() {
 /// What it is made to have said is shown: so nobody asked it.
 #[test]
 fn the_judge_is_not_asked_at_a_key() {
-    let mut model = doubted();
-    model.held.judgement = Some(Judgement::default());
-    type_in(&mut model, "width.middle", "92 1/8");
-    assert!(!told(&model).contains("does not fit"));
-    update(&mut model, Event::Settled);
-    assert!(told(&model).contains("does not fit"));
+    let typed = Event::Input { name: "width.middle".into(), value: "92 1/8".into() };
+    let slid = Event::Slide { name: "width.middle".into(), marks: 1 };
+    let pressed = ["eighths:3", "nudge:1587500"].map(|code| Event::Press(code.into()));
+    for event in [typed, slid].into_iter().chain(pressed) {
+        let mut model = doubted();
+        update(&mut model, Event::Focus("width.middle".into()));
+        model.held.judgement = Some(Judgement::default());
+        let before = model.order.survey.clone();
+        update(&mut model, event.clone());
+        assert_ne!(model.order.survey, before, "{event:?}");
+        assert!(!told(&model).contains("does not fit"), "{event:?}");
+        update(&mut model, Event::Settled);
+        assert!(told(&model).contains("does not fit"), "{event:?}");
+    }
 }
 
 /// What stands from `begin` to the next `end` on the screen.
@@ -168,6 +176,17 @@ fn what_is_no_longer_found_is_no_longer_confirmed_once_the_typing_rests() {
     let effects = update(&mut model, Event::Settled);
     assert_eq!(model.order.confirmed, []);
     assert!(matches!(effects.as_slice(), [Effect::Save(_)]), "the draft says so: {effects:?}");
+}
+
+/// An order that was confirmed by other rules is not changed, and not kept, for being looked at.
+#[test]
+fn where_nothing_was_typed_what_was_confirmed_stands() {
+    let mut model = doubted();
+    update(&mut model, Event::Press("confirm:slip:width.low".into()));
+    model.order.survey.set(Spot::WidthLow, 0, "92 1/8");
+    let effects = update(&mut model, Event::Focus("width.middle".into()));
+    assert_eq!(model.order.confirmed.len(), 1);
+    assert!(!effects.iter().any(|effect| matches!(effect, Effect::Save(_))), "{effects:?}");
 }
 
 proptest! {

@@ -102,13 +102,12 @@ impl Readings {
     }
 }
 
-/// Whether a text says feet: by mark, or by name.
+/// Whether a text says feet: by mark, or by name. The foot of a tape begins with "pi" in Spanish and
+/// in French, and no other word of a reading has it.
 fn in_feet(text: &str) -> bool {
     let text = text.to_ascii_lowercase();
     text.contains(['\'', '’', '′'])
-        || text.contains("ft")
-        || text.contains("foot")
-        || text.contains("feet")
+        || ["ft", "foot", "feet", "pi"].iter().any(|name| text.contains(name))
 }
 
 impl Reading {

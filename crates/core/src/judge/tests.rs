@@ -85,6 +85,34 @@ fn two_digits_exchanged_in_the_width_are_found_named_and_put_right() {
     assert_eq!(likely.value, Some(Length::from_sixteenths(92 * 16 + 3)));
 }
 
+/// Who writes feet gets other digits wrong than who writes inches alone, whatever the mark.
+#[test]
+fn feet_are_feet_however_they_are_written() {
+    let told = |text: &str| {
+        let mut survey = six();
+        survey.entries_mut(Spot::HeightCenter).clear();
+        survey.add(Spot::HeightCenter, text);
+        let read = survey.entries(Spot::HeightCenter).first().unwrap().read.clone();
+        assert_eq!(read, Ok(Length::from_sixteenths(113 * 16 + 8)), "{text}");
+        judged(&survey)
+    };
+    let feet = told("9' 5 1/2\"");
+    assert_ne!(feet, told("113 1/2"));
+    for text in [
+        "9’ 5 1/2”",
+        "9′ 5 1/2″",
+        "9 ft 5 1/2 in",
+        "9 FT 5 1/2",
+        "9 foot 5 1/2",
+        "9 feet 5 1/2",
+        "Nine Feet 5 1/2",
+        "9 pies 5 1/2",
+        "9 Pieds 5 1/2 po",
+    ] {
+        assert_eq!(told(text), feet, "{text}");
+    }
+}
+
 #[test]
 fn an_inch_in_the_height_is_found_and_named() {
     let survey = with(six(), Spot::HeightCenter, 102 * 16 + 8);

@@ -223,7 +223,7 @@ mod tests {
 
     /// Two pulls, the upper first, each with the turns it asks for and how far it may be off.
     #[test]
-    fn pulls_disagree_from_a_turn_on_and_from_twice_what_both_may_be_off() {
+    fn pulls_disagree_by_more_than_a_turn_and_than_twice_what_both_may_be_off() {
         let told = |low: (f64, f64), high: (f64, f64)| {
             let [below, above] = [100, 2000].map(Length::from_mm);
             disagree(&[(above, high.0, high.1), (below, low.0, low.1)])
@@ -232,6 +232,8 @@ mod tests {
         assert_eq!(told((0.99, 0.3), (0.0, 0.4)), None);
         assert_eq!(told((0.0, 0.01), (1.01, 0.01)), Some(Mismatch::TooStiff));
         assert_eq!(told((0.0, 0.01), (0.99, 0.01)), None);
+        assert_eq!(told((1.0, 0.1), (0.0, 0.1)), None);
+        assert_eq!(told((0.0, 0.1), (1.0, 0.1)), None);
         // Twice the root of the sum of squares: 2.
         assert_eq!(told((2.5, 0.6), (0.49, 0.8)), Some(Mismatch::TooSoft));
         assert_eq!(told((2.5, 0.6), (0.51, 0.8)), None);

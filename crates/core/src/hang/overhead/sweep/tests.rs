@@ -44,22 +44,36 @@ fn below_the_header_its_corner_is_nearest_and_beside_it_its_face() {
     for (corner, left) in [
         (Place { x: face + 8.0, y: underside - 15.0 }, 17.0),
         (Place { x: face + 8.0, y: underside + 15.0 }, 8.0),
+        // Within the header: less than nothing is left.
+        (Place { x: face - 8.0, y: underside + 15.0 }, -8.0),
     ] {
         let mut seen = Seen::new(&room.curtain());
         seen.corner(&room, corner, 0.0);
         assert!((seen.header.left.to_mm() - left).abs() < 1e-6, "{:?}", seen.header);
-        assert!((seen.deepest - 8.0).abs() < 1e-9);
+        assert!((seen.deepest - (corner.x - face).max(0.0)).abs() < 1e-9);
     }
 }
 
 #[test]
-fn the_tightest_of_several_is_found_wherever_it_stands() {
+fn the_tightest_of_several_is_found_wherever_it_stands_and_of_equals_the_first() {
+    use Against::{Bow, Header, Roof};
     let swept = sweep(&room(9, Some(20), 0.0, 3));
-    for lefts in [[1, 2, 3], [2, 1, 3], [3, 2, 1]] {
+    assert_eq!(
+        swept.tight.iter().map(|tight| tight.against).collect::<Vec<_>>(),
+        [Header, Roof, Bow]
+    );
+    for (lefts, against) in [
+        ([1, 2, 3], Header),
+        ([2, 1, 3], Roof),
+        ([3, 2, 1], Bow),
+        ([1, 1, 2], Header),
+        ([2, 1, 1], Roof),
+    ] {
         let tight = swept.tight.iter().zip(lefts);
         let tight = tight.map(|(tight, left)| Tight { left: Length::from_mm(left), ..*tight });
         let swept = Swept { tight: tight.collect(), ..swept.clone() };
-        assert_eq!(swept.tightest().unwrap().left, Length::from_mm(1));
+        let tightest = swept.tightest().unwrap();
+        assert_eq!((tightest.against, tightest.left), (against, Length::from_mm(1)));
     }
 }
 
