@@ -25,9 +25,13 @@ impl Sheet<'_> {
         (self.words().drawn)(self.speaker.length(length))
     }
 
-    /// `length` written out if it takes no more than `room` units.
+    /// `length` written out if it takes no more than `room` units; without its unit, if that does
+    /// not (`≈ 101 13/16`).
     pub(crate) fn length(self, length: Length, size: Size, room: f64) -> String {
-        let text = self.drawn(length);
+        let mut text = self.drawn(length);
+        if text_width(&text, size) > room {
+            text.truncate(text.rfind([' ', '\u{a0}']).unwrap_or(text.len()));
+        }
         if text_width(&text, size) > room { self.words().off_scale.to_owned() } else { text }
     }
 

@@ -73,6 +73,23 @@ proptest! {
         stays_inside(&order(sheet, &survey, &support::numbers(&survey)), "any")?;
     }
 
+    /// A reading on a tape of the other system is lettered too, if need be without its unit.
+    #[test]
+    fn a_reading_of_a_truck_is_lettered(
+        mm in 300..4_000_i64,
+        sixteenths in 192..2_500_i64,
+        in_inches in any::<bool>(),
+        unit in unit(),
+        language in proptest::sample::select(&Language::ALL[..]),
+    ) {
+        let read = if in_inches { Length::from_sixteenths(sixteenths) } else { Length::from_mm(mm) };
+        let survey = support::survey(unit, [(Spot::WidthMiddle, read)]);
+        let svg = elevation(sheet_in(language, "any", unit), &survey, &[Spot::WidthMiddle]);
+        for off_scale in ["off scale", "no cabe", "hors cadre"] {
+            prop_assert!(!svg.contains(&[">", off_scale].concat()), "{read:?}");
+        }
+    }
+
     #[test]
     fn any_residuals_give_a_whole_picture(
         all in proptest::collection::vec((spot(), length(), length(), any::<bool>()), 0..24),

@@ -228,3 +228,19 @@ fn the_record_of_a_hung_door_is_opened_on_its_own_page_and_the_draft_stays() {
         assert_eq!(model.order, before);
     }
 }
+
+#[test]
+fn a_reading_agrees_where_another_checks_it_and_nothing_is_found_there() {
+    let mut model = model();
+    to_the_check(&mut model);
+    let agree = |model: &Model| view(model).matches("class=\"state fits\"").count();
+    assert_eq!(agree(&model), 0, "each was read once, and nothing checks it");
+    type_in(&mut model, "width.low", "92 1/4");
+    press(&mut model, "next");
+    update(&mut model, Event::Navigate("/check".into()));
+    assert_eq!(agree(&model), 2, "two widths");
+    type_in(&mut model, "width.low", "94");
+    update(&mut model, Event::Settled);
+    update(&mut model, Event::Navigate("/check".into()));
+    assert_eq!(agree(&model), 0, "they are too far apart");
+}

@@ -133,3 +133,34 @@ pub(crate) async fn the_phone_stays_awake_and_trembles(browser: &mut Browser) ->
     ensure!(browser.value("asked.includes(40)").await? == true);
     Ok(())
 }
+
+/// A thumb that scrolls the page begins on the tape as often as beside it.
+pub(crate) async fn what_scrolls_the_page_leaves_the_reading(browser: &mut Browser) -> Result<()> {
+    with(browser, "92 1/32").await?;
+    for moves in [
+        // More down than along, and given to the page.
+        "[[8, 20], [20, 60], [60, 180], 'pointercancel']",
+        // Along at first, so that the tape moved; then given to the page.
+        "[[20, 4], [40, 8], 'pointercancel']",
+        // A tap that trembles.
+        "[[3, 0], 'pointerup']",
+    ] {
+        browser
+            .run(
+                &format!(
+                    "const tape = document.querySelector('[role=slider]');
+                     const send = (kind, x, y) => tape.dispatchEvent(new PointerEvent(kind, {{
+                         bubbles: true, cancelable: true, pointerId: 1, isPrimary: true,
+                         clientX: 200 + x, clientY: 300 + y }}));
+                     send('pointerdown', 0, 0);
+                     for (const move of {moves})
+                         Array.isArray(move) ? send('pointermove', ...move) : send(move, 0, 0);"
+                ),
+                Vec::new(),
+            )
+            .await?;
+        let reading = browser.value(&format!("{FIELD}.value")).await?;
+        ensure!(reading == "92 1/32", "{moves}: {reading}");
+    }
+    Ok(())
+}

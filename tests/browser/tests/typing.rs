@@ -84,3 +84,42 @@ pub(crate) async fn a_lost_space_is_offered_back(browser: &mut Browser) -> Resul
     browser.tap("button[type=submit]").await?;
     at(browser, "height").await
 }
+
+/// The keys and the tape leave the field before, which stands above: what the thumb is on does not move.
+pub(crate) async fn a_field_that_is_touched_stays_where_it_is(browser: &mut Browser) -> Result<()> {
+    open(browser).await?;
+    browser.type_keys("92 3/16").await?;
+    browser.find("figure.tape svg").await?;
+    let moved = browser
+        .value(
+            "(() => {
+                const field = document.getElementById('width.high');
+                scrollBy(0, field.getBoundingClientRect().top - 200);
+                const before = field.getBoundingClientRect().top;
+                field.focus({ preventScroll: true });
+                return [document.querySelector('.reading.active input') === field,
+                    Math.abs(field.getBoundingClientRect().top - before)];
+            })()",
+        )
+        .await?;
+    ensure!(moved[0] == true, "its keys are there");
+    ensure!(moved[1].as_f64().is_some_and(|px| px < 2.0), "{moved}");
+    Ok(())
+}
+
+pub(crate) async fn enter_leads_to_the_next_place(browser: &mut Browser) -> Result<()> {
+    open(browser).await?;
+    let enter = char::from(Key::Enter).to_string();
+    let hint = |field: &str| format!("document.getElementById('{field}').enterKeyHint");
+    ensure!(browser.value(&hint("width.low")).await? == "next");
+    ensure!(browser.value(&hint("width.high")).await? == "go");
+    browser.type_keys("92 1/4").await?;
+    browser.type_keys(&enter).await?;
+    browser.until("document.activeElement.id === 'width.middle'").await?;
+    browser.type_keys("92 3/16").await?;
+    browser.type_keys(&enter).await?;
+    browser.until("document.activeElement.id === 'width.high'").await?;
+    // Left blank: one place is enough to go on.
+    browser.type_keys(&enter).await?;
+    at(browser, "height").await
+}

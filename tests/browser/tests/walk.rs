@@ -118,6 +118,8 @@ pub(crate) async fn by_keyboard_alone(browser: &mut Browser) -> Result<()> {
         at(browser, step).await?;
         tab_to(browser, &format!("[id='{field}']")).await?;
         browser.type_keys(text).await?;
+        // To the next place, which is left out.
+        press(browser, Key::Enter).await?;
         press(browser, Key::Enter).await?;
     }
     loop {

@@ -136,7 +136,7 @@ pub(super) static LATER: Later = Later {
         verdict: ["Clear", "Recheck", "Stop"],
     },
     judge: Judge {
-        fits: "fits",
+        fits: "agrees",
         doubtful: "doubtful",
         missing: "missing",
         settles: "settles it",

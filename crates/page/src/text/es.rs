@@ -140,7 +140,7 @@ pub(super) static LATER: Later = Later {
         verdict: ["Sin reparos", "Revisar", "Alto"],
     },
     judge: Judge {
-        fits: "cuadra",
+        fits: "concuerda",
         doubtful: "dudosa",
         missing: "falta",
         settles: "lo decide",

@@ -6,14 +6,20 @@ use crate::event::Action;
 use hangtrue_core::judge::{AdjustedReading, State};
 use hangtrue_core::say::JudgeSays;
 use hangtrue_core::say::capital;
-use hangtrue_core::{Dimension, Length, Spot, Unit};
+use hangtrue_core::{Dimension, Finding, Length, Spot, Unit};
 use hangtrue_draw::Residual;
 use maud::{Markup, html};
 
-/// How the reading at `spot` stands, in one word.
+/// How the reading at `spot` stands, in one word. That it agrees is said where another reading checks
+/// it, and nothing that was found is about it.
 pub(super) fn state(scene: Scene<'_>, spot: Spot) -> Markup {
-    let states = &scene.report.judgement.states;
-    let state = states.iter().find(|(at, _)| *at == spot).map(|(_, state)| *state);
+    let judgement = &scene.report.judgement;
+    let checked = |one: &AdjustedReading| one.spot == spot && one.least_detectable.is_some();
+    let found = |finding: &Finding| finding.spots.contains(&spot);
+    let agrees = judgement.adjusted.iter().any(checked) && !scene.report.findings.iter().any(found);
+    let states = judgement.states.iter();
+    let mut states = states.filter(|(at, state)| *at == spot && (agrees || *state != State::Fits));
+    let state = states.next().map(|(_, state)| *state);
     html! {
         @if let Some(state) = state {
             span class={ "state " (state.key()) } { (word(scene, state)) }

@@ -38,12 +38,20 @@ pub(super) fn field(scene: Scene<'_>, field: Field, active: bool) -> Markup {
                     enterkeyhint=(if next.is_some() { "next" } else { "go" })
                     aria-describedby=(described)
                     aria-invalid=[(!here.is_empty()).then_some("true")];
-                span.unit aria-hidden="true" { (speaker.language.unit(unit)) }
+                // Not beside another: `92 3/16 in` mm.
+                @if !scene.model.typed(field).trim_end().ends_with(is_of_a_unit) {
+                    span.unit aria-hidden="true" { (speaker.language.unit(unit)) }
+                }
             }
             p.echo id={ (name) "-echo" } { (echo(scene, read)) }
             @if active { (aids(scene, field, read.or(halfway.map(|(_, read)| read)))) }
         }
     }
+}
+
+/// Whether a reading that ends so has brought its own unit.
+const fn is_of_a_unit(last: char) -> bool {
+    last.is_ascii_alphabetic() || matches!(last, '"' | '\'')
 }
 
 /// Where Enter leads from the field of `spot`: to the one behind it that nothing is typed in.

@@ -17,18 +17,19 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (rules)
             p.lede { (text.lede) }
             (says)
-            (parts::choice("unit", text.unit, &units, Some(chosen)))
-            (parts::submit(if scene.model.has_draft() { text.go_on } else { text.begin }))
+            // Before the button, on a phone too: nobody begins who has not come by it.
             div.columns {
-                section {
-                    h2 { (text.bring_heading) }
-                    ul { @for item in text.bring { li { (item) } } }
-                }
                 section.caution {
                     h2 { (text.caution_heading) }
                     ul { @for item in text.cautions { li { (item) } } }
                 }
+                section {
+                    h2 { (text.bring_heading) }
+                    ul { @for item in text.bring { li { (item) } } }
+                }
             }
+            (parts::choice("unit", text.unit, &units, Some(chosen)))
+            (parts::submit(if scene.model.has_draft() { text.go_on } else { text.begin }))
             @if !scene.model.drafts.is_empty() { (rest::drafts(scene)) }
             section {
                 h2 { (text.open_heading) }

@@ -92,8 +92,9 @@ pub(crate) fn at<P: Program>(
 /// A key goes down on an element.
 fn press<P: Program>(app: &Rc<App<P>>, on: &Element, key: &KeyboardEvent) {
     let name = key.key();
-    // Enter leads to the next reading that is blank; behind the last it sends the form.
-    if let Some(next) = on.get_attribute("data-next").filter(|_| name == "Enter") {
+    // Enter leads to the next reading that is blank. From a blank one, or the last, it sends the form.
+    let typed = || !on.unchecked_ref::<HtmlInputElement>().value().trim().is_empty();
+    if let Some(next) = on.get_attribute("data-next").filter(|_| name == "Enter" && typed()) {
         key.prevent_default();
         app.browser().focus(&next);
     }

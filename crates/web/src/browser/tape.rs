@@ -28,7 +28,7 @@ struct Drag {
 }
 
 /// How far along the tape a thumb goes, in CSS px, before it is no longer one that scrolls the page.
-const ALONG: f64 = 10.0;
+const ALONG: f64 = 6.0;
 
 /// Listens at the root.
 pub(super) fn listen<P: Program>(app: &Rc<App<P>>) {
