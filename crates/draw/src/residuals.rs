@@ -23,6 +23,9 @@ pub struct Residual {
     pub reading: Length,
     /// The reading less its adjusted value: above zero, the tape read too much.
     pub residual: Length,
+    /// The reading less what the others alone say: what is lettered. A part of it, which may be small,
+    /// shows in `residual`, as the reading has its say in what all say.
+    pub error: Length,
     /// It stands out from the others.
     pub doubtful: bool,
 }
@@ -96,7 +99,7 @@ pub fn residuals(sheet: Sheet<'_>, residuals: &[Residual]) -> String {
     }
     for (one, from, to) in tapes.into_iter().filter(|(one, ..)| one.doubtful) {
         let (at, left, right) = tag_place(one.spot, from, to);
-        let text = signed(sheet, one.residual, right - left - 10.0);
+        let text = signed(sheet, one.error, right - left - 10.0);
         tag(&mut svg, within(at, &text, left, right), &text);
     }
     let mut times = String::new();
@@ -212,10 +215,10 @@ fn account(sheet: Sheet<'_>, residuals: &[Residual], bent: &Bent) -> String {
     let mut fits = true;
     for one in residuals.iter().filter(|one| one.doubtful) {
         fits = false;
-        let text = sheet.speaker.length(one.residual.abs().round_to(step));
+        let text = sheet.speaker.length(one.error.abs().round_to(step));
         let name = (words.spot)(one.spot);
         out.push(' ');
-        out.push_str(&if one.residual > Length::ZERO {
+        out.push_str(&if one.error > Length::ZERO {
             (together.too_much)(name, &text)
         } else {
             (together.too_little)(name, &text)
@@ -229,12 +232,12 @@ fn account(sheet: Sheet<'_>, residuals: &[Residual], bent: &Bent) -> String {
 }
 
 /// `+1 in`, `−3/16 in`, rounded to what a tape shows.
-fn signed(sheet: Sheet<'_>, residual: Length, room: f64) -> String {
-    let size = residual.abs().round_to(sheet.speaker.unit.step());
+fn signed(sheet: Sheet<'_>, error: Length, room: f64) -> String {
+    let size = error.abs().round_to(sheet.speaker.unit.step());
     if size == Length::ZERO {
         return OPEN.to_owned();
     }
-    let sign = if residual > Length::ZERO { "+" } else { "\u{2212}" };
+    let sign = if error > Length::ZERO { "+" } else { "\u{2212}" };
     let text = [sign, &sheet.drawn(size)].concat();
     if text_width(&text, Size::Value) > room { sheet.words().off_scale.to_owned() } else { text }
 }

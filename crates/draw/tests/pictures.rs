@@ -92,13 +92,18 @@ proptest! {
 
     #[test]
     fn any_residuals_give_a_whole_picture(
-        all in proptest::collection::vec((spot(), length(), length(), any::<bool>()), 0..24),
+        all in proptest::collection::vec(
+            (spot(), length(), length(), length(), any::<bool>()),
+            0..24,
+        ),
         unit in unit(),
         language in proptest::sample::select(&Language::ALL[..]),
     ) {
         let all: Vec<Residual> = all
             .into_iter()
-            .map(|(spot, reading, residual, doubtful)| Residual { spot, reading, residual, doubtful })
+            .map(|(spot, reading, residual, error, doubtful)| Residual {
+                spot, reading, residual, error, doubtful,
+            })
             .collect();
         stays_inside(&residuals(sheet_in(language, "any", unit), &all), "any")?;
     }

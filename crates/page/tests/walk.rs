@@ -243,4 +243,9 @@ fn a_reading_agrees_where_another_checks_it_and_nothing_is_found_there() {
     update(&mut model, Event::Settled);
     update(&mut model, Event::Navigate("/check".into()));
     assert_eq!(agree(&model), 0, "they are too far apart");
+    // Of two readings half of what lies between them shows in each; told is all of it.
+    let screen = view(&model);
+    let drawn = screen.split("id=\"residuals-desc\"").nth(1).unwrap_or_default();
+    let told = drawn.split("</desc>").next().unwrap_or_default();
+    assert!(told.contains("reads 1 13/16 in less than the others say"), "{told}");
 }

@@ -166,6 +166,14 @@ impl<const U: usize> Adjusted<U> {
         }
     }
 
+    /// Observed less what the others alone say: the residual over the redundancy. The residual where
+    /// nothing checks it.
+    #[must_use]
+    pub fn error(&self, row: &Row<U>) -> f64 {
+        let redundancy = self.redundancy(row);
+        self.residual(row) / if redundancy < NOT_CHECKED { 1.0 } else { redundancy }
+    }
+
     /// The least error of this observation that shows in 80 of 100 cases; none
     /// where nothing checks it.
     #[must_use]
@@ -215,6 +223,7 @@ mod tests {
         assert!((adjusted.corrections[0] - 4.0).abs() < 1e-12);
         assert!((adjusted.redundancy(&rows[0]) - 0.5).abs() < 1e-12);
         assert!((adjusted.w(&rows[1]) - 2.0_f64.sqrt()).abs() < 1e-12);
+        assert!((adjusted.error(&rows[1]) - 2.0).abs() < 1e-12);
         let least = adjusted.least_detectable(&rows[0]).unwrap();
         assert!((least - NON_CENTRALITY * 2.0_f64.sqrt()).abs() < 1e-9);
     }
@@ -224,6 +233,7 @@ mod tests {
         let rows = [Row { design: [1.0], value: 3.0, sigma: 0.5 }];
         let adjusted = Adjusted::of(&rows).unwrap();
         assert_eq!(adjusted.w(&rows[0]), 0.0);
+        assert_eq!(adjusted.error(&rows[0]), adjusted.residual(&rows[0]));
         assert_eq!(adjusted.least_detectable(&rows[0]), None);
     }
 }

@@ -25,6 +25,7 @@ pub(super) fn tell(fit: &Fit<'_>, judgement: &mut Judgement) {
                 residual,
                 redundancy: adjusted.redundancy(row),
                 w: adjusted.w(row),
+                error: adjusted.error(row),
                 least_detectable: adjusted.least_detectable(row),
             }
         })

@@ -101,7 +101,7 @@ pub fn misfits(survey: &Survey, off: &[(Spot, i64, bool)]) -> Vec<Residual> {
                 .find(|(other, ..)| *other == spot)
                 .map_or((0, false), |&(_, n, doubtful)| (n, doubtful));
             let residual = Length::from_sixty_fourths(residual);
-            Residual { spot, reading: adjusted + residual, residual, doubtful }
+            Residual { spot, reading: adjusted + residual, residual, error: residual, doubtful }
         })
         .collect()
 }

@@ -56,6 +56,7 @@ fn residual(scene: Scene<'_>, one: &AdjustedReading) -> Option<Residual> {
         spot: one.spot,
         reading: entry.read.as_ref().ok().copied()?,
         residual: Length::from_mm_f64(one.residual),
+        error: Length::from_mm_f64(one.error),
         doubtful,
     })
 }

@@ -15,7 +15,7 @@ pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
             let does = match (spots.as_slice(), slip) {
                 ([_, _, ..], Some(SlipKind::Exchange)) => "looks exchanged with another reading",
                 ([_, _, ..], _) => "and the readings that go with it do not fit the others",
-                _ => "does not fit the other readings",
+                _ => "does not fit what else was read",
             };
             let because = slip.map_or("", slip_clause);
             [&capital(first), " reads ", &value.text(unit), ", which ", does, because, "."]

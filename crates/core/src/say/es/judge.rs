@@ -15,7 +15,7 @@ pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
                 ([_, _, ..], _) => {
                     "junto con las medidas que van con ella, no cuadra con las otras"
                 }
-                _ => "no cuadra con las otras medidas",
+                _ => "no cuadra con lo demás que se midió",
             };
             let because = slip.map_or("", slip_clause);
             [&capital(first), ": se midió ", &text(*value), "; ", does, because, "."].concat()

@@ -17,7 +17,7 @@ pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
                 ([_, _, ..], _) => {
                     "avec les mesures qui l’accompagnent, elle ne concorde pas avec les autres"
                 }
-                _ => "ne concorde pas avec les autres mesures",
+                _ => "ne concorde pas avec le reste des mesures",
             };
             let because = slip.map_or("", slip_clause);
             [&capital(first), "\u{a0}: ", &text(*value), "; ", does, because, "."].concat()
