@@ -4,7 +4,7 @@
 
 use hangtrue_page::core::order::{Date, Order};
 use hangtrue_page::core::{Dimension, Spot, check};
-use hangtrue_page::desk::{Effect, Event, Model, Trouble, boot, main_spot, update, view};
+use hangtrue_page::desk::{Action, Effect, Event, Model, Trouble, boot, main_spot, update, view};
 use hangtrue_page::link::code::{Said, characters, small, spaced};
 use hangtrue_page::link::{LinkError, url};
 use hangtrue_page::{Effect as PageEffect, Environment, Event as PageEvent};
@@ -16,9 +16,18 @@ fn model() -> Model {
     boot(Environment { base: [BASE, "desk.html"].concat(), ..Default::default() }, "").0
 }
 
-fn type_in(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
     let event = PageEvent::Input { name: name.into(), value: value.into() };
     update(model, Event::Page(event))
+}
+
+/// The same, with the button that the desk presses by itself.
+fn type_in(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
+    let effects = input(model, name, value);
+    match effects.as_slice() {
+        [Effect::Press(action)] => press(model, &action.code()),
+        _ => effects,
+    }
 }
 
 fn press(model: &mut Model, code: &str) -> Vec<Effect> {
@@ -66,6 +75,9 @@ fn whatever_an_order_comes_as_is_opened_as_it_is_pasted() {
         let effects = type_in(&mut model, "paste", text);
         assert_eq!(effects, [Effect::focus("sent-0")], "{text}");
         assert!(model.paste.is_empty());
+        // Who presses Open all the same is shown what is open.
+        assert_eq!(press(&mut model, "open"), [Effect::focus("sent-0")]);
+        assert_eq!(model.trouble, None);
         let [opened] = model.sent.as_slice() else { panic!("{text}: {:?}", model.trouble) };
         let report = opened.report(&model.profile);
         for dimension in Dimension::ALL {
@@ -73,6 +85,19 @@ fn whatever_an_order_comes_as_is_opened_as_it_is_pasted() {
             assert_eq!(report.numbers.ordered(dimension), expected, "{text}");
         }
     }
+}
+
+#[test]
+fn what_is_opened_by_itself_stands_in_the_box_before_the_box_is_emptied() {
+    let (mut model, link) = (model(), link(&sent(SOUND)));
+    assert_eq!(input(&mut model, "paste", &link), [Effect::Press(Action::Open)]);
+    assert!(model.sent.is_empty() && view(&model).contains(&[">", &link, "</textarea>"].concat()));
+    press(&mut model, "open");
+    assert!(model.sent.len() == 1 && !view(&model).contains(&[">", &link, "<"].concat()));
+    // Without an order an empty box is told.
+    press(&mut model, "close:0");
+    assert_eq!(press(&mut model, "open"), [Effect::focus("paste")]);
+    assert_eq!(model.trouble, Some(Trouble::Nothing));
 }
 
 #[test]

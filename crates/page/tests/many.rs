@@ -6,7 +6,7 @@ use hangtrue_page::core::Spot;
 use hangtrue_page::core::rules::RULES;
 use hangtrue_page::core::say::Language;
 use hangtrue_page::desk::many::{By, Counts, Kind, List, PAGE, Sort, State, VERDICTS, missing};
-use hangtrue_page::desk::{Effect, Event, Model, Screen, Trouble, boot, update, view};
+use hangtrue_page::desk::{Action, Effect, Event, Model, Screen, Trouble, boot, update, view};
 use hangtrue_page::link::csv::{What, guarded};
 use hangtrue_page::link::list::ANSWER_COLUMNS;
 use hangtrue_page::text::desk::Desk;
@@ -274,6 +274,20 @@ fn both_screens_keep_what_they_have() {
 }
 
 #[test]
+fn a_number_that_building_changes_says_what_was_read() {
+    let rows = "id,width,height,header,bow,built\r\n\
+        A-1,92 3/16,101 1/2,6 1/2,1 1/4,no\r\nA-2,92 3/16,101 1/2,6 1/2,1 1/4,yes\r\n";
+    let model = checked("orders.csv", rows);
+    let shown = view(&model);
+    let cells: Vec<&str> = shown.split("<td class=\"number\">").skip(1).collect();
+    let marked: Vec<_> = (0..cells.len()).filter(|at| cells[*at].contains("<small>")).collect();
+    // By default the worst stand first: of the frame that stays as it is nothing is built.
+    let built = list(&model).shown.iter().position(|at| *at == 0).unwrap() * 4;
+    assert_eq!(marked, [built + 1, built + 2], "{cells:?}");
+    assert!(cells[built + 2].starts_with("7 in<small>as found 6 1/2 in</small>"), "{cells:?}");
+}
+
+#[test]
 fn what_is_no_list_is_told_and_what_is_one_is_not_a_list() {
     let link = include_str!("../../../demo/orders/links.txt").lines().next().unwrap();
     for one in [
@@ -283,7 +297,8 @@ fn what_is_no_list_is_told_and_what_is_one_is_not_a_list() {
         include_str!("../../../demo/orders/demo-2.json").to_owned(),
     ] {
         let mut model = model();
-        input(&mut model, "paste", &one);
+        assert_eq!(input(&mut model, "paste", &one), [Effect::Press(Action::Open)]);
+        press(&mut model, "open");
         assert_eq!((model.screen, model.sent.len()), (Screen::One, 1), "{one}");
     }
     let mut model = model();

@@ -58,6 +58,7 @@ impl Program for Desk {
             Effect::Page(effect) => app.browser().carry_out(app, effect),
             Effect::Look(video) => camera::look(app, video),
             Effect::LookAway => camera::look_away(),
+            Effect::Press(action) => app.take(hangtrue_page::Event::Press(action.code())),
             Effect::Work => work::go_on(app),
         }
     }

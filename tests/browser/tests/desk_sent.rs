@@ -85,6 +85,25 @@ pub(crate) async fn a_mail_beside_the_call_names_what_was_misheard(
     Ok(())
 }
 
+/// The box with the focus is emptied at once, on a desk where nothing else happens.
+pub(crate) async fn what_opened_by_itself_leaves_an_empty_box(browser: &mut Browser) -> Result<()> {
+    open(browser).await?;
+    paste(browser, &link(&typical())?).await?;
+    let left = browser.value("document.getElementById('paste').value").await?;
+    ensure!(left == "", "{left}");
+    browser.find("#sent-0").await?;
+    browser.tap(".open button[type=submit]").await?;
+    browser.until("document.activeElement.id === 'sent-0'").await?;
+    let told = browser.text("#paste-trouble").await?;
+    ensure!(told.is_empty(), "{told}");
+    // What is being typed stays as it is typed.
+    browser.tap("#paste").await?;
+    browser.type_keys("see you on Friday").await?;
+    let typed = browser.value("document.getElementById('paste').value").await?;
+    ensure!(typed == "see you on Friday", "{typed}");
+    Ok(())
+}
+
 /// Who orders there learns of the dealer's own limits while the caller is on the line.
 pub(crate) async fn by_a_dealers_rules(browser: &mut Browser) -> Result<()> {
     let reason = "our widest panel covers a 96 in opening";

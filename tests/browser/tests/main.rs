@@ -132,6 +132,7 @@ fn main() -> ExitCode {
         scenario!(desk::a_phoned_in_order_by_keyboard_alone),
         scenario!(desk::the_walk_knows_the_way),
         scenario!(desk_sent::a_mail_beside_the_call_names_what_was_misheard),
+        scenario!(desk_sent::what_opened_by_itself_leaves_an_empty_box),
         scenario!(desk_sent::by_a_dealers_rules),
         scenario!(desk_sent::thirty_characters_and_a_damaged_link),
         scenario!(desk_sent::the_six_characters_name_the_number),

@@ -1,5 +1,7 @@
 //! What the desk asks of the browser.
 
+use super::event::Action;
+
 /// One thing for the browser to do, after the screen has been drawn.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub enum Effect {
@@ -11,6 +13,8 @@ pub enum Effect {
     Look(&'static str),
     /// Let go of the camera.
     LookAway,
+    /// Do what this button does, now that what was typed is drawn.
+    Press(Action),
     /// Send [`Event::Work`](super::Event::Work) again and again, without keeping the page
     /// from answering, until an update asks for no more.
     Work,

@@ -136,6 +136,11 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
             vec![Effect::focus(field.name()), Effect::Page(crate::Effect::Settle)]
         }
         Action::Fresh => fresh(model),
+        // What was pasted last is open already, and the box empty again.
+        Action::Open if model.paste.trim().is_empty() && !model.sent.is_empty() => {
+            model.trouble = None;
+            vec![Effect::focus(["sent-", &model.printed.to_string()].concat())]
+        }
         Action::Open => match sent::open(&model.paste) {
             Ok(order) => opened(model, order),
             Err(trouble) => say(model, trouble),
@@ -225,16 +230,15 @@ fn pasted(model: &mut Model, value: &str) -> Vec<Effect> {
     if let Ok(source) = Source::find("", value.to_owned()) {
         return many::begin(model, "", source);
     }
-    if let Some(order) = sent::open_at_once(value) {
-        return opened(model, order);
-    }
     if value.len() > sent::MOST {
         model.trouble = Some(Trouble::TooLong { most: sent::MOST });
         model.paste.clear();
-    } else {
-        value.clone_into(&mut model.paste);
+        return Vec::new();
     }
-    Vec::new()
+    value.clone_into(&mut model.paste);
+    // It is drawn first: a field with the focus is emptied only if the model has changed its mind
+    // about it, which takes that it had once said what stands there.
+    sent::open_at_once(value).map_or_else(Vec::new, |_| vec![Effect::Press(Action::Open)])
 }
 
 /// An order was opened: beside the one that is open, or in the place of the later. One
