@@ -28,6 +28,8 @@ pub const fn rank(verdict: Option<Verdict>) -> usize {
 pub struct Found {
     /// What is said of it.
     pub answer: Answer,
+    /// What was read of each number that building changes.
+    pub as_found: [Option<Length>; 4],
     /// Where it stands in the source.
     pub mark: Mark,
 }
@@ -35,7 +37,12 @@ pub struct Found {
 impl Found {
     pub(super) fn new(item: &Item, profile: &Profile, mark: Mark) -> Self {
         let report = item.check(profile);
-        Self { answer: Answer::new(item, report.as_ref()), mark }
+        let as_found = Dimension::ALL.map(|dimension| {
+            let report = report.as_ref()?;
+            let built = report.preparation.change(dimension) != Length::ZERO;
+            Some(report.numbers.get(dimension)?.as_found).filter(|_| built)
+        });
+        Self { answer: Answer::new(item, report.as_ref()), as_found, mark }
     }
 
     /// Its verdict, as a place in [`VERDICTS`].

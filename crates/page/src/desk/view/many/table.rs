@@ -2,6 +2,7 @@
 
 use super::{Scene, bar, word};
 use crate::desk::many::{Action, By, Export, Found, Kind, PAGE, State, VERDICTS};
+use crate::text::Later;
 use hangtrue_core::say::Speaker;
 use maud::{Markup, html};
 
@@ -118,6 +119,7 @@ fn row(scene: Scene<'_>, at: usize, found: &Found) -> Markup {
     let text = scene.text();
     let answer = &found.answer;
     let language = scene.model.environment.language;
+    let check = &Later::of(language).check;
     let speaker = Speaker { language, unit: answer.unit };
     let called = if answer.id.is_empty() { &answer.vehicle } else { &answer.id };
     let line = (text.line)(answer.line);
@@ -141,8 +143,14 @@ fn row(scene: Scene<'_>, at: usize, found: &Found) -> Markup {
                     (word(scene.model, rank))
                 }
             }
-            @for number in answer.numbers {
-                td.number { (number.map(|number| speaker.length(number)).unwrap_or_default()) }
+            @for (number, read) in answer.numbers.iter().zip(found.as_found) {
+                td.number {
+                    (number.map(|number| speaker.length(number)).unwrap_or_default())
+                    // The finding beside it is about what was read, the number about what is built.
+                    @if let Some(read) = read {
+                        small { ((check.as_found)(&speaker.length(read))) }
+                    }
+                }
             }
             td.says { (answer.says(language)) }
         }
