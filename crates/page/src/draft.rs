@@ -10,9 +10,11 @@ use crate::address::Address;
 use crate::effect::Effect;
 use crate::model::Model;
 use crate::step::Step;
-use hangtrue_core::order::{Date, Order};
+use hangtrue_core::frame::Preparation;
+use hangtrue_core::order::{Date, Numbers, Order};
+use hangtrue_core::profile::Profile;
 use hangtrue_core::short::cut_first;
-use hangtrue_core::{Dimension, Length, Survey};
+use hangtrue_core::{Dimension, Length, Survey, Unit};
 
 /// The format that is written.
 const FORMAT: u32 = 2;
@@ -49,8 +51,10 @@ pub struct Told {
     pub vehicle: String,
     /// The day it was last written, by the device.
     pub day: Option<Date>,
-    /// The first reading of each of the four dimensions, where there is one.
-    pub read: [Option<Length>; 4],
+    /// The unit it is written in.
+    pub unit: Unit,
+    /// What the order says of each of the four dimensions, where anything was read.
+    pub numbers: [Option<Length>; 4],
 }
 
 /// Asks the browser to keep the draft of `model`, once there is anything to keep. A text
@@ -81,14 +85,18 @@ pub fn restore(model: &mut Model, text: &str) -> Result<(), Unopened> {
     Ok(())
 }
 
-/// What the list shows of the draft kept under `id`.
+/// What the list shows of the draft kept under `id`; `profile` holds the rules of the page.
 #[must_use]
-pub fn listed(id: u32, text: &str) -> Listed {
-    let told = Draft::read(text).map(|draft| Told {
-        read: Dimension::ALL
-            .map(|dimension| draft.order.survey.of(dimension).next().map(|(_, length)| length)),
-        vehicle: draft.order.vehicle,
-        day: draft.day,
+pub fn listed(id: u32, text: &str, profile: &Profile) -> Listed {
+    let told = Draft::read(text).map(|Draft { day, order, .. }| {
+        let (survey, profile) = (&order.survey, &profile.chosen(&order.answers));
+        let numbers = Numbers::of(survey, profile, &Preparation::of(survey, profile));
+        Told {
+            unit: survey.unit,
+            numbers: Dimension::ALL.map(|dimension| numbers.ordered(dimension)),
+            vehicle: order.vehicle,
+            day,
+        }
     });
     Listed { id, told }
 }
@@ -150,7 +158,7 @@ mod tests {
         let mut back = Model::new(Environment::default());
         assert_eq!(restore(&mut back, first), Ok(()));
         assert_eq!(back.order, model().order);
-        assert_eq!(listed(4, first).told.unwrap().day, None);
+        assert_eq!(listed(4, first, &Profile::default()).told.unwrap().day, None);
     }
 
     #[test]
@@ -166,16 +174,23 @@ mod tests {
             let mut model = model();
             assert_eq!(restore(&mut model, text), Err(why), "{text}");
             assert_eq!(model, self::model());
-            assert_eq!(listed(1, text).told, Err(why));
+            assert_eq!(listed(1, text, &Profile::default()).told, Err(why));
         }
     }
 
     #[test]
     fn the_list_tells_one_truck_from_another() {
-        let told = listed(3, &text(&model())).told.unwrap();
-        assert_eq!((told.vehicle.as_str(), told.day), ("Unit 7", model().environment.today));
-        let width = told.read.first().copied().flatten();
-        assert_eq!(width, Some(Length::from_sixteenths(1475)));
-        assert!(told.read.iter().skip(1).all(Option::is_none));
+        let mut model = model();
+        model.order.survey.set(Spot::WidthMiddle, 0, "92 1/4");
+        model.order.survey.set(Spot::WidthHigh, 0, "92 1/8");
+        model.order.survey.set(Spot::HeaderLeft, 0, "6");
+        model.order.survey.set(Spot::BowFirst, 0, "1 1/4");
+        model.order.survey.set(Spot::BowSecond, 0, "1 1/2");
+        let told = listed(3, &text(&model), &model.profile).told.unwrap();
+        assert_eq!((told.vehicle.as_str(), told.day), ("Unit 7", model.environment.today));
+        // What the order says: the tightest, and of a header that is too shallow what is built.
+        let says = Dimension::ALL.map(|dimension| model.report().numbers.ordered(dimension));
+        let [width, header, bow] = [1474, 112, 24].map(|n| Some(Length::from_sixteenths(n)));
+        assert_eq!((told.numbers, told.numbers), (says, [width, None, header, bow]));
     }
 }

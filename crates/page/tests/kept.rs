@@ -123,3 +123,21 @@ fn the_tape_moves_its_field_and_only_a_reading() {
         assert_eq!(update(&mut model, slide(name, 1)), []);
     }
 }
+
+#[test]
+fn the_list_says_the_orders_numbers_by_name_in_the_drafts_own_unit() {
+    let mut model = Model::default();
+    for (name, value) in [("unit", "mm"), ("width.low", "2345"), ("width.middle", "2341")] {
+        type_in(&mut model, name, value);
+    }
+    let text = saved(&type_in(&mut model, "height.left", "2580")).unwrap().to_owned();
+    let mut model = Model::default();
+    update(&mut model, Event::Drafts(vec![(1, text), (2, "no draft".into())]));
+    update(&mut model, Event::Navigate("/drafts".into()));
+    let shown = view(&model);
+    for told in ["Width</span> 2341 mm", "Height</span> 2580 mm", "Header</span> –", "Bow</span> –"]
+    {
+        assert!(shown.contains(told), "{told}\n{shown}");
+    }
+    assert!(!shown.contains("2345") && shown.contains("cannot be"), "{shown}");
+}

@@ -26,6 +26,8 @@ pub struct Kept {
     pub none: &'static str,
     /// A draft without the name of a truck.
     pub nameless: &'static str,
+    /// The four numbers, in a word each.
+    pub numbers: [&'static str; 4],
     /// Why one cannot be opened.
     pub unopened: fn(Unopened) -> &'static str,
     /// Go on with it.

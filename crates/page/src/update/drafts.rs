@@ -37,7 +37,8 @@ pub(super) fn fresh(model: &Model) -> Model {
 
 /// The list, the one that was written last first.
 pub(super) fn listed(model: &mut Model, kept: &[(u32, String)]) -> Vec<Effect> {
-    let mut list: Vec<_> = kept.iter().map(|(id, text)| draft::listed(*id, text)).collect();
+    let mut list: Vec<_> =
+        kept.iter().map(|(id, text)| draft::listed(*id, text, &model.profile)).collect();
     let day = |one: &draft::Listed| one.told.as_ref().ok().and_then(|told| told.day);
     hangtrue_core::short::sort(&mut list, |a, b| (day(a), a.id) > (day(b), b.id));
     model.drafts = list;

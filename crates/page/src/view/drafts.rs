@@ -4,6 +4,7 @@ use super::{Scene, parts};
 use crate::draft::Listed;
 use crate::event::Action;
 use crate::step::Step;
+use hangtrue_core::say::Speaker;
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -53,9 +54,13 @@ fn told(scene: Scene<'_>, draft: &Listed) -> Markup {
         h2 { (name(scene, draft)) }
         @match &draft.told {
             Ok(told) => {
-                p.first-readings {
-                    @for read in told.read {
-                        span { @if let Some(read) = read { (scene.model.speaker().length(read)) } @else { "–" } } " "
+                @let speaker = Speaker { unit: told.unit, ..scene.model.speaker() };
+                p.order-numbers {
+                    @for (name, number) in text.numbers.iter().zip(told.numbers) {
+                        span {
+                            span.hint { (name) } " "
+                            @if let Some(number) = number { (speaker.length(number)) } @else { "–" }
+                        } " "
                     }
                 }
                 @if let Some(day) = told.day { p.hint { (day.text()) } }

@@ -5,7 +5,7 @@ use crate::event::Trouble;
 use crate::text::Kept;
 use hangtrue_core::short::digits;
 
-pub(super) const KEPT: Kept = Kept {
+pub(in crate::text) const KEPT: Kept = Kept {
     newer: "A newer version of this page is ready. What you have typed stays.",
     take_over: "Use the newer version",
     trouble,
@@ -20,6 +20,7 @@ pub(super) const KEPT: Kept = Kept {
            send it, if only to yourself.",
     none: "There is none.",
     nameless: "No truck named",
+    numbers: ["Width", "Height", "Header", "Bow"],
     unopened: |why| match why {
         Unopened::Newer => "A newer version of this page wrote it. Reload the page to open it.",
         Unopened::Damaged => "It is damaged and cannot be opened.",

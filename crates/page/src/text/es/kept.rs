@@ -5,7 +5,7 @@ use crate::event::Trouble;
 use crate::text::Kept;
 use hangtrue_core::short::digits;
 
-pub(super) const KEPT: Kept = Kept {
+pub(in crate::text) const KEPT: Kept = Kept {
     newer: "Hay una versión más nueva de esta página. Lo que ya escribió se conserva.",
     take_over: "Usar la versión más nueva",
     trouble,
@@ -20,6 +20,7 @@ pub(super) const KEPT: Kept = Kept {
            envíelo, aunque sea a usted mismo.",
     none: "No hay ninguna.",
     nameless: "Sin nombre de camión",
+    numbers: ["Ancho", "Alto", "Dintel", "Arco"],
     unopened: |why| match why {
         Unopened::Newer => {
             "La escribió una versión más nueva de esta página. Recargue la página para abrirla."

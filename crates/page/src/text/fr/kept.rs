@@ -5,7 +5,7 @@ use crate::event::Trouble;
 use crate::text::Kept;
 use hangtrue_core::short::digits;
 
-pub(super) const KEPT: Kept = Kept {
+pub(in crate::text) const KEPT: Kept = Kept {
     newer: "Une version plus récente de cette page est prête. Ce que vous avez écrit reste.",
     take_over: "Utiliser la version plus récente",
     trouble,
@@ -20,6 +20,7 @@ pub(super) const KEPT: Kept = Kept {
            dure\u{a0}: envoyez-le, ne serait-ce qu’à vous-même.",
     none: "Il n’y en a aucune.",
     nameless: "Aucun camion nommé",
+    numbers: ["Largeur", "Hauteur", "Linteau", "Arceau"],
     unopened: |why| match why {
         Unopened::Newer => {
             "Une version plus récente de cette page l’a écrite. Rechargez la page pour l’ouvrir."

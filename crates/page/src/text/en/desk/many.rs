@@ -2,6 +2,7 @@
 
 use crate::desk::many::Counts;
 use crate::text::desk::many::Many;
+use crate::text::en::kept::KEPT;
 use hangtrue_core::finding::RuleCode;
 
 pub(super) const MANY: Many = Many {
@@ -59,7 +60,7 @@ pub(super) const MANY: Many = Many {
     none: "No order of the list is like this. Press All, or empty the field.",
     table: "Orders that were checked",
     heads: ["Line", "Order", "Verdict"],
-    numbers: ["Width", "Height", "Header", "Bow"],
+    numbers: KEPT.numbers,
     first_finding: "First finding",
     line: |number| format!("line {number}"),
     rows: |first, last, all| format!("{first} to {last} of {all}"),

@@ -2,6 +2,7 @@
 
 use crate::desk::many::Counts;
 use crate::text::desk::many::Many;
+use crate::text::es::kept::KEPT;
 use hangtrue_core::finding::RuleCode;
 
 pub(super) const MANY: Many = Many {
@@ -59,7 +60,7 @@ pub(super) const MANY: Many = Many {
     none: "Ningún pedido de la lista es así. Oprima Todos, o vacíe la casilla.",
     table: "Pedidos revisados",
     heads: ["Línea", "Pedido", "Resultado"],
-    numbers: ["Ancho", "Alto", "Dintel", "Arco"],
+    numbers: KEPT.numbers,
     first_finding: "Lo primero que se encontró",
     line: |number| format!("línea {number}"),
     rows: |first, last, all| format!("{first} a {last} de {all}"),

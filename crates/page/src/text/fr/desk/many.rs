@@ -2,6 +2,7 @@
 
 use crate::desk::many::Counts;
 use crate::text::desk::many::Many;
+use crate::text::fr::kept::KEPT;
 use hangtrue_core::finding::RuleCode;
 
 pub(super) const MANY: Many = Many {
@@ -65,7 +66,7 @@ pub(super) const MANY: Many = Many {
     none: "Aucune commande de la liste n’est ainsi. Appuyez sur Toutes, ou videz la case.",
     table: "Commandes vérifiées",
     heads: ["Ligne", "Commande", "Résultat"],
-    numbers: ["Largeur", "Hauteur", "Linteau", "Arceau"],
+    numbers: KEPT.numbers,
     first_finding: "Première constatation",
     line: |number| format!("ligne {number}"),
     rows: |first, last, all| format!("{first} à {last} sur {all}"),
