@@ -45,7 +45,7 @@ pub fn problems(model: &Model, report: &Report) -> Vec<Problem> {
 /// What was found that stands against leaving the present screen, worst first.
 pub(crate) fn found<'r>(model: &Model, report: &'r Report) -> impl Iterator<Item = &'r Finding> {
     let here = move |finding: &Finding| match model.step {
-        Step::Check => {
+        Step::Check | Step::Send | Step::Scan | Step::Voice => {
             finding.severity == Severity::Stop
                 || (finding.severity == Severity::Recheck && !model.confirmed(finding))
         }

@@ -359,3 +359,25 @@ fn the_sheet_names_the_answers_in_the_dealers_words() {
     model.profile.doors = vec![Door { key: "steel".into(), name: steel, ..Door::default() }];
     assert!(sheet(&model).contains("Which door? Demo steel line; Lock: Locking bar; old: x"));
 }
+
+#[test]
+fn without_a_link_every_finding_against_it_is_there_with_the_way_to_it() {
+    let mut model = ready();
+    update(&mut model, Event::Input { name: "width.low".into(), value: "300".into() });
+    update(&mut model, Event::Input { name: "bow.first".into(), value: String::new() });
+    let report = model.report();
+    let against = model.against(&report);
+    assert!(against.len() > 1, "{against:?}");
+    for step in [Step::Send, Step::Scan, Step::Voice] {
+        model.step = step;
+        let shown = view(&model);
+        for finding in &against {
+            let said = maud::html! { (model.speaker().say(&finding.message)) }.into_string();
+            assert!(shown.contains(&said), "{said}\n{shown}");
+        }
+        assert!(shown.contains("data-act=\"change:bow.first\""), "{shown}");
+    }
+    model.step = Step::Send;
+    update(&mut model, Event::Press("change:bow.first".into()));
+    assert_eq!(model.step, Step::Bow);
+}

@@ -249,3 +249,21 @@ fn a_reading_agrees_where_another_checks_it_and_nothing_is_found_there() {
     let told = drawn.split("</desc>").next().unwrap_or_default();
     assert!(told.contains("reads 1 13/16 in less than the others say"), "{told}");
 }
+
+#[test]
+fn what_was_never_read_is_to_be_measured_and_not_read_again() {
+    let mut model = model();
+    update(&mut model, Event::Navigate("/check".into()));
+    let shown = view(&model);
+    assert!(!shown.contains("Read again") && !shown.contains("What you read"), "{shown}");
+    assert_eq!(shown.matches("Measure now").count(), 4, "{shown}");
+    press(&mut model, "change:header.left");
+    assert_eq!(model.step, Step::Header);
+    // What is no reading, and what is questioned, was read.
+    type_in(&mut model, "header.left", "about nine");
+    update(&mut model, Event::Navigate("/check".into()));
+    let shown = view(&model);
+    assert_eq!(shown.matches("Measure now").count(), 3, "{shown}");
+    assert_eq!(shown.matches("Read again").count(), 1, "{shown}");
+    assert!(shown.contains("What you read"));
+}

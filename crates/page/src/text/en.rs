@@ -131,6 +131,7 @@ pub(super) static LATER: Later = Later {
         findings: "What was found",
         clear: "Nothing stands against this order.",
         confirm: "I have looked at it again, and it is right",
+        measure: "Measure now",
         confirmed: "confirmed by the writer",
         send: "Make the order",
         verdict: ["Clear", "Recheck", "Stop"],

@@ -135,6 +135,7 @@ pub(super) static LATER: Later = Later {
         findings: "Lo que se encontró",
         clear: "No hay nada en contra de este pedido.",
         confirm: "Lo vi otra vez, y está bien",
+        measure: "Medir ahora",
         confirmed: "confirmado por quien lo escribió",
         send: "Hacer el pedido",
         verdict: ["Sin reparos", "Revisar", "Alto"],

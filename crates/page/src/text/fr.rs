@@ -137,6 +137,7 @@ pub(super) static LATER: Later = Later {
         findings: "Ce qui a été trouvé",
         clear: "Rien ne s’oppose à cette commande.",
         confirm: "J’ai regardé de nouveau, et c’est exact",
+        measure: "Mesurer maintenant",
         confirmed: "confirmé par l’auteur",
         send: "Faire la commande",
         verdict: ["Sans réserve", "À revérifier", "Arrêt"],

@@ -280,6 +280,8 @@ pub struct Check {
     pub clear: &'static str,
     /// The checkbox of a question.
     pub confirm: &'static str,
+    /// To the field of a number that was never read.
+    pub measure: &'static str,
     /// Confirmed in an opened order.
     pub confirmed: &'static str,
     /// To the order.

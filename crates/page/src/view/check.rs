@@ -29,9 +29,11 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 }
             }
             (judge::residuals(scene))
-            section {
-                h2 { (text.readings) }
-                (order::readings(scene, true))
+            @if scene.model.has_draft() {
+                section {
+                    h2 { (text.readings) }
+                    (order::readings(scene, true))
+                }
             }
             (dealer::answers(scene, true))
             (judge::unseen(scene))

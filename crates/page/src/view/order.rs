@@ -118,11 +118,12 @@ fn one(scene: Scene<'_>, finding: &Finding, ask: bool) -> Markup {
         @for hint in &finding.hints { p.hint { (speaker.say(hint)) } }
         @if ask {
             @if let Some(field) = suspect {
-                (super::parts::quiet_about(
-                    &Action::Reread(field),
-                    scene.text().button.read_again,
-                    speaker.spot(field.spot),
-                ))
+                @let (action, word) = if scene.model.typed(field).trim().is_empty() {
+                    (Action::Change(field), scene.later().check.measure)
+                } else {
+                    (Action::Reread(field), scene.text().button.read_again)
+                };
+                (super::parts::quiet_about(&action, word, speaker.spot(field.spot)))
             }
             @if recheck {
                 label.confirm {

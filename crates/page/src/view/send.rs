@@ -1,9 +1,10 @@
 //! The order and the ways to hand it over.
 
-use super::{Scene, dealer, judge, order, parts, picture, print};
+use super::{Scene, dealer, judge, order, parts, picture, print, summary};
 use crate::address::HANG_PAGE;
 use crate::event::Action;
 use crate::message::Message;
+use crate::problems::problems;
 use crate::step::Step;
 use hangtrue_core::profile::dialled;
 use maud::{Markup, html};
@@ -39,10 +40,12 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     }
 }
 
-/// That there is no link yet, and the way to what stands against it.
+/// That there is no link yet, and the ways to what stands against it.
 pub(super) fn not_yet(scene: Scene<'_>) -> Markup {
+    let against = problems(scene.model, scene.report);
     html! {
         p.lede { (scene.later().send.not_yet) }
+        (summary(Scene { problems: &against, ..scene }))
         p { (parts::to(Step::Check, scene.later().check.heading)) }
     }
 }
