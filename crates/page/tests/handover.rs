@@ -381,3 +381,23 @@ fn without_a_link_every_finding_against_it_is_there_with_the_way_to_it() {
     update(&mut model, Event::Press("change:bow.first".into()));
     assert_eq!(model.step, Step::Bow);
 }
+
+#[test]
+fn a_text_that_fills_its_field_says_so() {
+    let mut model = ready();
+    model.step = Step::Send;
+    let mut shown = |name: &str, count: usize| {
+        let value = "é".repeat(count);
+        update(&mut model, Event::Input { name: name.into(), value });
+        view(&model)
+    };
+    for name in ["vehicle", "note", "contact"] {
+        assert!(!shown(name, 179).contains(" of 200 characters"));
+        let few = shown(name, 185);
+        assert!(few.contains("185 of 200 characters") && !few.contains("No more fits"), "{few}");
+        let full = shown(name, 200);
+        assert!(full.contains("200 of 200 characters") && full.contains("No more fits"), "{full}");
+        shown(name, 0);
+    }
+    assert!(view(&model).contains("<textarea id=\"note\" name=\"note\" rows=\"3\""));
+}

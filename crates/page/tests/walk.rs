@@ -259,7 +259,7 @@ fn what_was_never_read_is_to_be_measured_and_not_read_again() {
     assert_eq!(shown.matches("Measure now").count(), 4, "{shown}");
     press(&mut model, "change:header.left");
     assert_eq!(model.step, Step::Header);
-    // What is no reading, and what is questioned, was read.
+    // What is typed and no reading is to be read again.
     type_in(&mut model, "header.left", "about nine");
     update(&mut model, Event::Navigate("/check".into()));
     let shown = view(&model);

@@ -20,7 +20,7 @@ const LOST: &str = "
         const out = box.width && (box.right > innerWidth + 1 || box.left < -1);
         const spills = it.matches('button, label, h1, .value, .typed, .echo, .state')
             && it.scrollWidth > it.clientWidth + 1 && it.clientWidth > 2;
-        if ((cut && !it.matches('input')) || out || spills) lost.push(it.outerHTML.slice(0, 120));
+        if ((cut && !it.matches('input, textarea')) || out || spills) lost.push(it.outerHTML.slice(0, 120));
     }
     const number = /\\d+\\s\\d+\\/\\d+(\\s(in|mm|po|pulg|ft)\\b)?|\\d\\s(in|mm|po|pulg|ft)\\b/g;
     const range = document.createRange();

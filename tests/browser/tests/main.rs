@@ -206,6 +206,7 @@ fn main() -> ExitCode {
         scenario!(picture::an_order_that_was_sent),
         scenario!(share::mail_and_message_hold_the_order),
         scenario!(share::copied_by_a_press_or_by_hand),
+        scenario!(share::a_note_that_is_cut_says_so),
         scenario!(share::the_share_sheet_gets_line_and_link),
         scenario!(share::an_opened_order_asks_before_it_replaces_a_draft),
         scenario!(access::the_measure_measures),

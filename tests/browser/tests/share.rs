@@ -74,6 +74,29 @@ pub(crate) async fn copied_by_a_press_or_by_hand(browser: &mut Browser) -> Resul
     browser.shoot("copy-by-hand").await
 }
 
+/// Browsers cut what is pasted into a full field, and say nothing.
+pub(crate) async fn a_note_that_is_cut_says_so(browser: &mut Browser) -> Result<()> {
+    browser.open(Screen::PHONE, "/").await?;
+    draft(browser).await?;
+    let note = "document.getElementById('note')";
+    let told = "document.querySelector('#note ~ [role=status]').innerText";
+    ensure!(browser.value(told).await? == "");
+    browser.tap("#note").await?;
+    let paste = format!("{note}.select(); document.execCommand('insertText', false, arguments[0])");
+    browser.run(&paste, vec![json!("Liner inside, ask first.\n".repeat(9))]).await?;
+    browser.until(&format!("{told}.includes('No more fits')")).await?;
+    ensure!(
+        text(browser, "document.getElementById('note-room').innerText").await?.starts_with("200")
+    );
+    ensure!(browser.value(&format!("{note}.value.length")).await? == 200);
+    browser.shoot("note-cut-360").await?;
+    // What is shortened is not told any more.
+    browser.run(&paste, vec![json!("Liner inside.")]).await?;
+    browser.until(&format!("{told} === ''")).await?;
+    ensure!(browser.value("document.getElementById('note-room').innerText").await? == "");
+    Ok(())
+}
+
 pub(crate) async fn the_share_sheet_gets_line_and_link(browser: &mut Browser) -> Result<()> {
     if browser.engine() == Engine::Chromium {
         // On this system it has none, which the page must not see.

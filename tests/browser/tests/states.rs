@@ -87,7 +87,9 @@ pub(crate) async fn of_the_walk(
     }
     browser.tap("button[type=submit]").await?;
     at(browser, "send").await?;
-    visit(browser, "send").await
+    visit(browser, "send").await?;
+    fill(browser, "note", &"Liner inside, ask first. ".repeat(8)).await?;
+    visit(browser, "send-note-full").await
 }
 
 /// The states beside the walk: an extra reading asked for, the code and the script, an order that

@@ -162,6 +162,8 @@ pub(super) static LATER: Later = Later {
         note: "Note",
         contact: "How the dealer reaches you",
         optional: "may be left empty",
+        room: |count, most| format!("{count} of {most} characters"),
+        full: "No more fits. If the end is missing, shorten it.",
         link: "Link to this order",
         lasting: "Keep the link: it is the lasting record. This browser may forget what you typed.",
         copied: "Copied.",

@@ -166,6 +166,8 @@ pub(super) static LATER: Later = Later {
         note: "Nota",
         contact: "Cómo puede localizarlo el distribuidor",
         optional: "puede quedar vacío",
+        room: |count, most| format!("{count} de {most} caracteres"),
+        full: "Ya no cabe más. Si falta el final, acórtelo.",
         link: "Enlace de este pedido",
         lasting: "Guarde el enlace: es lo que queda. Este navegador puede olvidar lo que escribió.",
         copied: "Copiado.",

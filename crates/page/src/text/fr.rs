@@ -168,6 +168,8 @@ pub(super) static LATER: Later = Later {
         note: "Remarque",
         contact: "Comment le distributeur peut vous joindre",
         optional: "peut rester vide",
+        room: |count, most| format!("{count} caractères sur {most}"),
+        full: "Il n’y a plus de place. S’il manque la fin, raccourcissez le texte.",
         link: "Lien de cette commande",
         lasting: "Gardez le lien\u{a0}: c’est lui qui reste. Ce navigateur peut oublier ce que \
                   vous avez tapé.",

@@ -332,6 +332,10 @@ pub struct Send {
     pub contact: &'static str,
     /// May be left empty.
     pub optional: &'static str,
+    /// So many characters, of so many.
+    pub room: fn(count: usize, most: usize) -> String,
+    /// What is beyond was not taken.
+    pub full: &'static str,
     /// The link.
     pub link: &'static str,
     /// The link is the lasting record.

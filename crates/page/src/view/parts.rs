@@ -6,6 +6,7 @@ use crate::rest;
 use crate::step::Step;
 use crate::text::Text;
 use hangtrue_core::say::Language;
+use hangtrue_core::short::digits;
 use maud::{Markup, html};
 
 /// The screen's one question, which takes the focus when the screen changes.
@@ -105,12 +106,30 @@ pub(crate) fn choose_file(name: &str, several: bool) -> Markup {
     }
 }
 
-/// A field for a line of text that is no reading.
-pub(super) fn line(name: &str, label: &str, hint: &str, value: &str) -> Markup {
+/// The most characters of a text that is no reading, as browsers count them: with three such
+/// texts a link stays short enough for a message and a picture.
+const MOST: usize = 200;
+/// From so many on it is said how many there are.
+const FEW_LEFT: usize = 180;
+
+/// A field for a text that is no reading: a line, or several for a note.
+pub(super) fn line(scene: Scene<'_>, name: &str, label: &str, value: &str) -> Markup {
+    let text = &scene.later().send;
+    let (room, most) = ([name, "-room"].concat(), digits(MOST as u64));
+    let count = value.encode_utf16().count();
     html! {
         div.line {
-            label for=(name) { (label) " " span.hint { (hint) } }
-            input #(name) type="text" name=(name) value=(value) autocomplete="off" maxlength="200";
+            label for=(name) { (label) " " span.hint { (text.optional) } }
+            @if name == "note" {
+                textarea #(name) name=(name) rows="3" autocomplete="off" maxlength=(most)
+                    aria-describedby=(room) { (value) }
+            } @else {
+                input #(name) type="text" name=(name) value=(value) autocomplete="off"
+                    maxlength=(most) aria-describedby=(room);
+            }
+            div.hint #(room) { @if count >= FEW_LEFT { ((text.room)(count, MOST)) } }
+            // The browser cuts what is pasted without a word.
+            div role="status" { @if count >= MOST { (text.full) } }
         }
     }
 }

@@ -24,9 +24,9 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     (picture::order(scene))
                 }
                 div.lines {
-                    (parts::line("vehicle", text.vehicle, text.optional, &model.order.vehicle))
-                    (parts::line("note", text.note, text.optional, &model.order.note))
-                    (parts::line("contact", text.contact, text.optional, &model.order.contact))
+                    (parts::line(scene, "vehicle", text.vehicle, &model.order.vehicle))
+                    (parts::line(scene, "note", text.note, &model.order.note))
+                    (parts::line(scene, "contact", text.contact, &model.order.contact))
                 }
                 (ways(scene))
                 (order::findings(scene, false))
