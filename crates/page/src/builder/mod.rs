@@ -52,6 +52,8 @@ pub struct Model {
     /// The groups that are unfolded.
     open: Vec<String>,
     snippet: String,
+    /// Whether anything has been typed, chosen or opened. Before that nothing is wrong.
+    begun: bool,
 }
 
 impl Default for Model {
@@ -65,12 +67,19 @@ impl Model {
     #[must_use]
     pub fn new(environment: Environment, given: &Given) -> Self {
         let schema = json::parse(&given.schema).map_or_else(|_| Node::object(), Node::into_owned);
-        let mut tree = Node::object();
-        tree::set(&mut tree, "format", Some(Node::text(FORMAT)));
-        tree::set(&mut tree, "revision", Some(json::Value::Number(1_u64.into()).into()));
+        let tree = blank();
         let profile = parse(&print(&tree));
         let snippet = given.snippet.clone();
-        Self { environment, schema, tree, profile, unread: None, open: Vec::new(), snippet }
+        Self {
+            environment,
+            schema,
+            tree,
+            profile,
+            unread: None,
+            open: Vec::new(),
+            snippet,
+            begun: false,
+        }
     }
 
     /// The language the page speaks.
@@ -114,6 +123,14 @@ impl Model {
         let script = ["src=\"", folder, "/embed/"].concat();
         self.snippet.replace("src=\"embed/", &script).replace("HOST", &origin)
     }
+}
+
+/// A profile with nothing in it but what the format itself says.
+fn blank() -> Node<'static> {
+    let mut tree = Node::object();
+    tree::set(&mut tree, "format", Some(Node::text(FORMAT)));
+    tree::set(&mut tree, "revision", Some(json::Value::Number(1_u64.into()).into()));
+    tree
 }
 
 #[cfg(test)]

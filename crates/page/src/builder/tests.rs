@@ -76,6 +76,35 @@ fn every_field_puts_its_kind_and_what_is_emptied_goes() {
 }
 
 #[test]
+fn a_blank_form_is_not_wrong_until_something_is_typed() {
+    let mut model = model();
+    let stop = "summary stop";
+    let blank = view(&model);
+    assert!(blank.contains("Type your business") && !blank.contains(stop), "{blank}");
+    assert!(!blank.contains("download="), "it has no name yet");
+    update(&mut model, Event::Open("no json".to_owned()));
+    assert!(!view(&model).contains("has no &quot;name") && model.unread.is_some());
+    fill(&mut model, "unit", "mm");
+    assert!(view(&model).contains(stop) && !view(&model).contains("download="));
+    fill(&mut model, "unit", "");
+    assert!(view(&model).contains(stop), "what is taken back was typed");
+}
+
+#[test]
+fn lengths_to_choose_are_written_as_people_write_them() {
+    for (language, shown) in [
+        (Language::English, "<span>1/16 in</span>"),
+        (Language::Spanish, "<span>1/16\u{a0}pulg</span>"),
+        (Language::French, "<span>1/16\u{a0}po</span>"),
+    ] {
+        let mut model = model();
+        press(&mut model, &["speak:", language.key()].concat());
+        let markup = view(&model);
+        assert!(markup.contains(shown) && markup.contains("value=\"1/16 in\""), "{language:?}");
+    }
+}
+
+#[test]
 fn a_pair_of_colors_too_close_is_refused_with_its_ratio() {
     let mut model = model();
     fill(&mut model, "name", "Demo Doors");
@@ -221,6 +250,14 @@ fn each_language_has_every_text_of_the_schema_and_no_other() {
     let (mut texts, mut keys) = (BTreeSet::new(), BTreeSet::new());
     collect(&json::parse(SCHEMA).unwrap(), &mut texts, &mut keys);
     keys.remove("format");
+    keys.extend(["in", "mm"].map(str::to_owned));
+    // English has the key itself for a label, or better words; a value that can be chosen and
+    // is no word by itself has better words.
+    let known: Vec<_> = text::of(Language::English).labels.iter().map(|(key, _)| *key).collect();
+    assert!(known.iter().all(|key| keys.contains(*key)), "{known:?}");
+    for key in keys.iter().filter(|key| key.contains(['.', '-'])) {
+        assert!(known.contains(&key.as_str()), "{key}");
+    }
     for language in [Language::Spanish, Language::French] {
         let words = text::of(language);
         for (table, expected) in [(words.about, &texts), (words.labels, &keys)] {

@@ -39,6 +39,7 @@ pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
 /// The profile is read as it will be by whoever gets it.
 fn judged(model: &mut Model) -> Vec<Effect> {
     let file = print(&model.tree);
+    model.begun |= model.tree != super::blank();
     model.profile = parse(&file);
     if model.profile.is_ok() { vec![Effect::Show(file)] } else { Vec::new() }
 }

@@ -1,5 +1,7 @@
 //! The form, what is wrong, and what can be taken away.
 
+use std::borrow::Cow;
+
 use super::schema::{Kind, about, kind, must_have};
 use super::text::Words;
 use super::{Model, tree};
@@ -40,7 +42,9 @@ pub fn view(model: &Model) -> String {
 fn outcome(model: &Model) -> Markup {
     html! {
         section.outcome #outcome role="status" {
-            @if let Some(fault) = model.fault() {
+            @if !model.begun {
+                p { (model.words().begin) }
+            } @else if let Some(fault) = model.fault() {
                 div.summary.stop {
                     p { (model.words().not_yet) }
                     p.what { (say::profile(model.language(), fault)) }
@@ -121,14 +125,14 @@ fn place(model: &Model, path: &str, label: &str, schema: &Node<'static>, needed:
                         label {
                             input type="checkbox" data-act={ "toggle:" (path) ":" (text) }
                                 checked[has(text)];
-                            span { (model.words().choice(text)) }
+                            span { (choice_of(model, text)) }
                         }
                     }
                 },
             )
         }
         Kind::One(texts) => {
-            let shown = |text| (text, model.words().choice(text));
+            let shown = |text| (text, choice_of(model, text));
             let texts: Vec<_> = texts.into_iter().map(shown).collect();
             let chosen = value.and_then(Node::as_text);
             choice(model, path, label, hint, &one_of(model.words(), path, &texts, chosen, needed))
@@ -136,7 +140,7 @@ fn place(model: &Model, path: &str, label: &str, schema: &Node<'static>, needed:
         Kind::YesNo => {
             let chosen =
                 value.map(|node| if node.value == Value::Bool(true) { "true" } else { "false" });
-            let texts = [("true", model.words().yes), ("false", model.words().no)];
+            let texts = [("true", model.words().yes.into()), ("false", model.words().no.into())];
             choice(model, path, label, hint, &one_of(model.words(), path, &texts, chosen, needed))
         }
         Kind::Number => {
@@ -165,6 +169,12 @@ fn place(model: &Model, path: &str, label: &str, schema: &Node<'static>, needed:
             )
         }
     }
+}
+
+/// A value that can be chosen, as it is shown; a length as people write it.
+fn choice_of<'k>(model: &Model, key: &'k str) -> Cow<'k, str> {
+    let said = model.words().choice(key).map(Cow::Borrowed);
+    said.unwrap_or_else(|| model.language().written(key).into())
 }
 
 /// What a field shows of a value that is a text or a number; whatever else stands there
@@ -249,7 +259,7 @@ fn choice(model: &Model, path: &str, label: &str, hint: &str, body: &Markup) -> 
 fn one_of(
     words: &Words,
     path: &str,
-    texts: &[(&str, &str)],
+    texts: &[(&str, Cow<'_, str>)],
     chosen: Option<&str>,
     needed: bool,
 ) -> Markup {
@@ -349,7 +359,7 @@ fn spoken(
             @for language in languages {
                 @let path = below(path, language);
                 @let shown = tree::get(&model.tree, &path).map(shown).unwrap_or_default();
-                (field(model, &path, model.words().choice(language), "", false, &shown, Look::default()))
+                (field(model, &path, &choice_of(model, language), "", false, &shown, Look::default()))
             }
             button.quiet type="button" data-act={ "join:" (path) } {
                 (model.words().one_text) span.visually-hidden { ": " (way(model, path)) }
@@ -359,7 +369,7 @@ fn spoken(
 }
 
 fn fault_at(model: &Model, path: &str) -> Option<String> {
-    let fault = model.fault().filter(|fault| fault.place == path)?;
+    let fault = model.fault().filter(|fault| model.begun && fault.place == path)?;
     Some(say::profile(model.language(), fault))
 }
 

@@ -22,6 +22,8 @@ pub(super) struct Words {
     pub(super) download: &'static str,
     pub(super) snippet: &'static str,
     pub(super) lines: &'static str,
+    /// While nothing has been typed.
+    pub(super) begin: &'static str,
     pub(super) not_yet: &'static str,
     pub(super) go: &'static str,
     pub(super) add: &'static str,
@@ -57,6 +59,7 @@ static ENGLISH: Words = Words {
     download: "Download the profile",
     snippet: "Download the lines for your page",
     lines: "For your webmaster",
+    begin: "Type your business's name: the profile can be downloaded then.",
     not_yet: "It can be downloaded once this is mended:",
     go: "Go there",
     add: "Add one",
@@ -68,7 +71,37 @@ static ENGLISH: Words = Words {
     one_text: "One text for all",
     filled: "filled in",
     needed: "needed",
-    labels: &[("en", "English"), ("es", "Spanish"), ("fr", "French")],
+    labels: &[
+        ("number", "Order number"),
+        ("take", "Where the number comes from"),
+        ("step", "Rounding"),
+        ("closing", "Closing readings"),
+        ("email", "E-mail"),
+        ("sms", "Text messages"),
+        ("miss", "A wrong order"),
+        ("minute", "One more reading"),
+        ("bow", "Roof bow"),
+        ("under_bow", "Under the bow"),
+        ("bow_spread", "Spread of the bows"),
+        ("ask", "Question"),
+        ("hint", "Help"),
+        ("start", "At the start"),
+        ("send", "With the order"),
+        ("on_accent", "On the accent"),
+        ("cycles", "Openings"),
+        ("en", "English"),
+        ("es", "Spanish"),
+        ("fr", "French"),
+        ("in", "inches"),
+        ("mm", "millimeters"),
+        ("tightest", "the tightest"),
+        ("mean", "the mean"),
+        ("diagonal.rising", "rising diagonal"),
+        ("diagonal.falling", "falling diagonal"),
+        ("loop.sill_to_roof", "sill to roof skin"),
+        ("loop.sill_to_bow", "sill to roof bow"),
+        ("yes-no", "yes or no"),
+    ],
     about: &[],
 };
 
@@ -85,12 +118,9 @@ impl Words {
         label
     }
 
-    /// A value that can be chosen, as it is shown: the file's own where there is no other.
-    pub(super) fn choice<'k>(&self, key: &'k str) -> &'k str
-    where
-        'static: 'k,
-    {
-        find(self.labels, key).unwrap_or(key)
+    /// A value that can be chosen, in words; none for a length.
+    pub(super) fn choice(&self, key: &str) -> Option<&'static str> {
+        find(self.labels, key)
     }
 
     /// What the schema says of a place.
