@@ -331,6 +331,13 @@ pub(crate) async fn the_promised_parts_and_properties(browser: &mut Browser) -> 
         return [style.backgroundColor, style.borderTopColor, style.fill, style.stroke]
             .includes('rgb(1, 2, 3)') })";
     ensure!(browser.value(&inside(accent)).await? == true, "--hangtrue-accent");
+    // A caution stays as a caution is known.
+    let stripes = "getComputedStyle(s.querySelector('.caution')).borderImageSource";
+    let stripes = browser.value(&inside(stripes)).await?.to_string();
+    ensure!(
+        stripes.contains("rgb(255, 201, 20)") && !stripes.contains("rgb(1, 2, 3)"),
+        "{stripes}"
+    );
     browser.shoot("embed-own-look").await
 }
 
