@@ -40,14 +40,14 @@ pub(super) static TOGETHER: Together = Together {
     order: "At the left the rear of the truck body, seen from behind, with width and height. \
             At the right the header and a roof bow in section, with their depths.",
     residuals_title: "How the readings fit together",
-    residuals: "The frame as all readings together say it is, its shifts drawn larger; dashed, \
-                a square frame. A tape that does not end at the frame does not fit.",
+    residuals: "The frame as all readings together say it is, its lean and bends drawn larger; \
+                dashed, a square frame. A tape that does not end at the frame does not fit.",
     leans_left: |value| ["The top leans to the left by ", value, "."].concat(),
     leans_right: |value| ["The top leans to the right by ", value, "."].concat(),
     too_much: |spot, value| [spot, ": reads ", value, " more than the others say."].concat(),
     too_little: |spot, value| [spot, ": reads ", value, " less than the others say."].concat(),
     all_fit: "Every tape fits.",
-    exaggerated: |times| ["shifts drawn up to ", times, " times larger"].concat(),
+    exaggerated: |times| ["bends drawn up to ", times, " times too big"].concat(),
 };
 
 fn place(spot: Spot) -> &'static str {

@@ -19,7 +19,7 @@ pub(super) static WORDS: Words = Words {
     no_shim: "No shim is needed.",
     sides: ["left", "right"],
     levels: ["low", "middle", "high"],
-    exaggerated: |times| ["shifts drawn ", times, " times larger"].concat(),
+    exaggerated: |times| ["bends drawn ", times, " times too big"].concat(),
     balance_title: "The balance from closed to open",
     balance: "What hangs on the cables, what the spring lifts, and the pull that is left for \
               the hand.",
