@@ -71,6 +71,6 @@ pub(super) const PAPER: Paper = Paper {
     built_in: "Reglas: las que trae la página.",
     cautions: "Ponga el freno, calce las ruedas, asegure la compuerta. Nunca trabaje debajo de una \
                puerta que no esté asegurada abierta. Los resortes y cables están en tensión aunque \
-               la puerta esté abierta y pueden matar: solo para manos capacitadas.",
+               la puerta esté abierta y pueden matar: solo para personal capacitado.",
     signature: ["Medido de nuevo por", "Firma", "Fecha"],
 };

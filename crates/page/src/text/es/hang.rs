@@ -67,7 +67,7 @@ const ORDER: Order = Order {
     cautions: [
         "Trabaje en piso parejo, lejos del tránsito, con las ruedas calzadas y sin la llave puesta.",
         "La puerta se levanta entre dos personas. Guantes, lentes, escalera firme.",
-        "Un resorte enrollado puede matar. Solo personal capacitado lo tensa o lo afloja.",
+        "Un resorte tensado puede matar. Solo personal capacitado lo tensa o lo afloja.",
         "Los reglamentos locales, el bloqueo y etiquetado, las instrucciones del fabricante y el \
          personal autorizado van primero. Cortar, soldar y taladrar un vehículo es trabajo de \
          personal autorizado.",

@@ -3,7 +3,7 @@
 use crate::text::handover::{Handover, Paper, Picture, Replace, Voice};
 
 pub(super) const HANDOVER: Handover = Handover {
-    ways: "Remettez-la",
+    ways: "Transmettez-la",
     mail: "Courriel",
     sms: "Texto",
     hang: "La porte est arrivée? Posez-la avec ces mesures",
@@ -76,6 +76,6 @@ pub(super) const PAPER: Paper = Paper {
     built_in: "Règles\u{a0}: celles de la page.",
     cautions: "Serrez le frein, calez les roues, verrouillez le hayon. Ne travaillez jamais sous \
                une porte qui n’est pas verrouillée ouverte. Ressorts et câbles sont sous tension \
-               même porte ouverte et peuvent tuer\u{a0}: mains formées seulement.",
+               même porte ouverte et peuvent tuer\u{a0}: personnes formées seulement.",
     signature: ["Remesuré par", "Signature", "Date"],
 };

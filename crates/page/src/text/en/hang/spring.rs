@@ -81,12 +81,12 @@ pub(super) const SPRING: Spring = Spring {
         ),
         (
             "Take the clamps off from the side. Nobody stands under the door or in front of it.",
-            "Set the anchor bracket 6 1/2 in from the roadside bracket (common practice, no \
+            "Set the anchor bracket 6 1/2 in (165 mm) from the roadside bracket (common practice, no \
              published source), the shaft's ends equal. Then take the clamps off.",
         ),
         (
             "If the door jumps, hangs crooked or a cable goes slack: stop, clamp it, start over.",
-            "Raise the door by hand a foot, and let it down. Then test the balance below.",
+            "Raise the door by hand a foot (30 cm), and let it down. Then test the balance below.",
         ),
     ],
     measures: "The spring's own measures",

@@ -107,7 +107,7 @@ fn rule(code: RuleCode) -> &'static str {
         "shallow-header" => "dintel por bajar",
         "narrow-post" => "poste por ensanchar",
         "slip" => "error probable",
-        "answer" => "pregunta del vendedor",
+        "answer" => "pregunta del distribuidor",
         _ => "",
     }
 }

@@ -117,7 +117,7 @@ pub(super) const CARE: Care = Care {
     not_here: |rules| {
         format!(
             "Se pidió con: {rules}. Aquí no están, así que lo pendiente va por los intervalos de \
-             abajo. Abra el registro con la liga del distribuidor para tenerlas."
+             abajo. Abra el registro con el enlace del distribuidor para tenerlas."
         )
     },
     sizes: "Medidas para pedir",

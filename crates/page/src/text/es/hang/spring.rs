@@ -85,14 +85,14 @@ pub(super) const SPRING: Spring = Spring {
         ),
         (
             "Quite las prensas desde un lado. Nadie se para debajo de la puerta ni frente a ella.",
-            "Ponga el soporte de anclaje a 6 1/2 pulg del soporte del lado de la calle (práctica \
+            "Ponga el soporte de anclaje a 6 1/2 pulg (165 mm) del soporte del lado de la calle (práctica \
              común, sin fuente publicada), las puntas de la flecha iguales. Luego quite las \
              prensas.",
         ),
         (
             "Si la puerta brinca, queda chueca o un cable se afloja: pare, sujétela con prensas y \
              empiece de nuevo.",
-            "Levante la puerta a mano un pie y bájela. Luego pruebe el balance, abajo.",
+            "Levante la puerta a mano un pie (30 cm) y bájela. Luego pruebe el balance, abajo.",
         ),
     ],
     measures: "Las medidas del resorte mismo",

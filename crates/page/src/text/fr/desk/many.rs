@@ -113,7 +113,7 @@ fn rule(code: RuleCode) -> &'static str {
         "shallow-header" => "linteau à descendre",
         "narrow-post" => "poteau à élargir",
         "slip" => "erreur probable",
-        "answer" => "question du détaillant",
+        "answer" => "question du distributeur",
         _ => "",
     }
 }

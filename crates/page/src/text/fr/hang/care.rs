@@ -118,7 +118,7 @@ pub(super) const CARE: Care = Care {
     not_here: |rules| {
         format!(
             "Commandée selon\u{a0}: {rules}. Elles ne sont pas ici\u{a0}: ce qui est dû suit les intervalles \
-             ci-dessous. Ouvrez la fiche par le lien du détaillant pour les avoir."
+             ci-dessous. Ouvrez la fiche par le lien du distributeur pour les avoir."
         )
     },
     sizes: "Dimensions à commander",

@@ -88,13 +88,13 @@ pub(super) const SPRING: Spring = Spring {
         ),
         (
             "Enlevez les serres depuis le côté. Personne n’est sous la porte ni devant elle.",
-            "Placez le support d’ancrage à 6 1/2 po du support côté rue (pratique courante, sans \
+            "Placez le support d’ancrage à 6 1/2 po (165 mm) du support côté rue (pratique courante, sans \
              source publiée), les bouts de l’arbre égaux. Puis enlevez les serres.",
         ),
         (
             "Si la porte saute, pend de travers ou si un câble se relâche\u{a0}: arrêtez, \
              bloquez-la, recommencez.",
-            "Levez la porte d’un pied à la main et redescendez-la. Puis faites l’essai d’équilibre \
+            "Levez la porte d’un pied (30 cm) à la main et redescendez-la. Puis faites l’essai d’équilibre \
              plus bas.",
         ),
     ],
