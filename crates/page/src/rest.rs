@@ -87,6 +87,12 @@ pub(crate) fn drafts(scene: view::Scene<'_>) -> Markup {
     view::drafts(scene)
 }
 
+/// What a frame must have at least by a dealer's rules.
+#[inline(never)]
+pub(crate) fn minimums(scene: view::Scene<'_>) -> String {
+    view::minimums_by_rules(scene)
+}
+
 /// What has to be built of the frame.
 #[inline(never)]
 pub(crate) fn to_be_built(scene: view::Scene<'_>) -> Markup {

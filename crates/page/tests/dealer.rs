@@ -135,12 +135,28 @@ fn a_chosen_door_raises_what_the_frame_must_have() {
     for text in ["Rail 700", "High Lift 900", "Not decided yet", "7 1/2 in"] {
         assert!(screen.contains(text), "{text}");
     }
+    let theirs = "Rules of Prairie Door Works, revision 4: posts at least";
+    assert!(screen.contains(theirs) && !screen.contains("Common practice"));
     type_in(&mut model, "answer:door", "high-lift");
+    let asked = "posts at least 3 in wide, and a header at least 11 in deep";
+    assert!(view(&model).contains(asked));
     type_in(&mut model, "header.center", "9 1/2");
     let report = model.report();
     assert_eq!(report.preparation.header_down, Length::from_sixteenths(24));
     update(&mut model, Event::Navigate("/check".into()));
     assert!(view(&model).contains("High Lift 900 needs it"));
+}
+
+/// A dealer who has moved neither limit leaves common practice what it is.
+#[test]
+fn a_limit_that_no_dealer_moved_is_not_called_theirs() {
+    let mut model = model(
+        r#"{"format":"hangtrue-profile/1","name":"D","revision":1,
+        "limits":{"width":{"most":"96 in","reason":"r"},"post":{"most":"9 in","reason":"r"}}}"#,
+    );
+    press(&mut model, "next");
+    let screen = view(&model);
+    assert!(screen.contains("Common practice: posts") && !screen.contains("1: posts"));
 }
 
 #[test]

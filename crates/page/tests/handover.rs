@@ -100,7 +100,7 @@ fn the_sheet_has_every_number_reading_and_blank_from_both_screens() {
             "Unit 7",
             "Ring before noon",
             "Frame as it will stay",
-            "What could not be seen",
+            "What these readings cannot show",
             "Signature",
         ] {
             assert!(sheet.contains(text), "{text}\n{sheet}");

@@ -167,6 +167,22 @@ fn a_built_down_header_changes_the_order_and_both_numbers_are_told() {
     }
 }
 
+/// Who has a metric tape is warned of what goes wrong on a metric tape.
+#[test]
+fn each_tape_has_its_own_warnings() {
+    let mut model = model();
+    let inches = ["1 in mark", "foot mark", "Sixteenths are"];
+    let metric = ["10 cm mark", "meter mark too", "3 cm is 30 mm"];
+    for (unit, warned, other) in [("in", inches, metric), ("mm", metric, inches)] {
+        type_in(&mut model, "unit", unit);
+        for (at, step) in ["/width", "/height", "/bow"].into_iter().enumerate() {
+            update(&mut model, Event::Navigate(step.into()));
+            let screen = view(&model);
+            assert!(screen.contains(warned[at]) && !screen.contains(other[at]), "{unit} {step}");
+        }
+    }
+}
+
 #[test]
 fn a_change_of_unit_changes_no_reading() {
     let mut model = model();

@@ -144,7 +144,7 @@ pub(crate) async fn one_page_in_letter_and_a4(browser: &mut Browser) -> Result<(
         "137 1/16 in",
         "109 3/4 in",
         "Liner inside: ask before cutting.",
-        "What could not be seen",
+        "What these readings cannot show",
         "Check characters",
         "Re-measured by",
         "Signature",

@@ -77,12 +77,13 @@ pub(super) static TEXT: Text = Text {
         no: "No",
         prepared_yes: "Yes: built to its minimum, or needs no building",
         prepared_no: "Not yet: tell me what has to be built",
-        minimums: |post, header| {
+        common_practice: "Common practice",
+        minimums: |source, post, header| {
             fill(
-                "Common practice: posts at least {} wide, and a header at least {} deep. A \
+                "{}: posts at least {} wide, and a header at least {} deep. A \
                  narrower post is built out; a shallower header is built down with a channel or \
                  formed sheet.",
-                &[post, header],
+                &[source, post, header],
             )
         },
         weld_caution: "Cutting and welding on a truck body is for licensed practice; local codes \
@@ -143,7 +144,7 @@ pub(super) static LATER: Later = Later {
         settles: "settles it",
         next: "One more reading is worth its minute",
         take: "Take it now",
-        unseen: "What could not be seen",
+        unseen: "What these readings cannot show",
         never: "No reading shows the wrong truck, a number copied from the first, or the same \
                 wrong edge read everywhere.",
         working: "Show the working",
@@ -210,10 +211,13 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "One place is enough to go on. Low, middle and high together show whether \
                      the posts lean or bulge, and the door is cut to the tightest.",
             wrong_heading: "What goes wrong here",
-            wrong: &[
+            wrong: [
                 "The tape sags or runs uphill, and reads long: keep it tight and level.",
                 "It starts on a weld, a bolt head or a seal: find bare steel.",
+            ],
+            tape: [
                 "It is read from the 1 in mark, or the next inch mark is taken.",
+                "It is read from the 10 cm mark, or the next centimeter mark is taken.",
             ],
             caution: Some(
                 "The high place is read from the ladder. Face it, and move it rather than lean.",
@@ -225,10 +229,14 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "One place is enough to go on. Left, center and right together show a worn \
                      sill or a header that sags.",
             wrong_heading: "What goes wrong here",
-            wrong: &[
+            wrong: [
                 "The hook stands in a gutter or on a ramp plate instead of where the door rests.",
                 "The tape leans: hold it plumb, and take the smallest reading as you swing it.",
+            ],
+            tape: [
                 "A ten or a foot is miscounted far up the tape: read the foot mark too.",
+                "Ten centimeters or a meter is miscounted far up the tape: read the meter mark \
+                 too.",
             ],
             caution: Some("Step back down before you write. Mind the edge of the sill."),
         },
@@ -237,9 +245,12 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "One place is enough to go on. Left, center and right together show a bent \
                      roof, or a tape that stopped at a bow.",
             wrong_heading: "What goes wrong here",
-            wrong: &[
+            wrong: [
                 "The tape stops at a roof bow, not at the roof skin.",
                 "The tape is bent into the corner and its case is not added.",
+            ],
+            tape: [
+                "Insulation or a liner hides the skin: say so in the note.",
                 "Insulation or a liner hides the skin: say so in the note.",
             ],
             caution: Some("Sharp edges and screw points behind the header: wear gloves."),
@@ -250,10 +261,13 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "One bow is enough to go on. The first three together show the deepest, and \
                      the door has to pass under that one.",
             wrong_heading: "What goes wrong here",
-            wrong: &[
+            wrong: [
                 "The flange of the bow is read, not its whole depth.",
-                "Sixteenths are counted as eighths on so short a reading.",
                 "A deeper bow further in is missed: look at the first three.",
+            ],
+            tape: [
+                "Sixteenths are counted as eighths on so short a reading.",
+                "Centimeters are written for millimeters: 3 cm is 30 mm.",
             ],
             caution: Some(
                 "Inside the body, use the ladder or a firm platform, never the load or a rail.",
@@ -277,6 +291,8 @@ const fn place(spot: Spot) -> &'static str {
         Spot::DiagonalFalling => "from the high left corner to the low right one",
         Spot::LoopSillToRoof => "straight up past the header to the roof skin",
         Spot::LoopSillToBow => "straight up past the header to the underside of the first bow",
-        Spot::PostLeft | Spot::PostRight => "the face the track is fastened to",
+        Spot::PostLeft | Spot::PostRight => {
+            "the width of the face the track is fastened to; may be left empty"
+        }
     }
 }

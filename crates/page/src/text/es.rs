@@ -53,8 +53,8 @@ pub(super) static TEXT: Text = Text {
             "Ponga la escalera en piso firme, con las patas a nivel, y mantenga tres puntos de \
              apoyo.",
             "Nunca mida debajo de una puerta que no esté apuntalada o asegurada abierta.",
-            "Un resorte enrollado puede matar. Es solo para manos capacitadas: déjelo enrollado y \
-             no lo toque.",
+            "Un resorte tensado puede matar. Es solo para personal capacitado: déjelo tensado y no \
+             lo toque.",
         ],
         unit: "¿Qué muestra su cinta?",
         inches: "Pulgadas y dieciseisavos",
@@ -80,9 +80,10 @@ pub(super) static TEXT: Text = Text {
         no: "No",
         prepared_yes: "Sí: ya cumple el mínimo, o no necesita nada",
         prepared_no: "Todavía no: dígame qué hay que hacerle",
-        minimums: |post, header| {
+        common_practice: "Práctica común",
+        minimums: |source, post, header| {
             format!(
-                "Práctica común: postes de al menos {post} de ancho y un dintel de al menos \
+                "{source}: postes de al menos {post} de ancho y un dintel de al menos \
                  {header} de profundidad. Un poste más angosto se engruesa; un dintel menos \
                  profundo se baja con un canal o un perfil de lámina."
             )
@@ -147,7 +148,7 @@ pub(super) static LATER: Later = Later {
         settles: "lo decide",
         next: "Una medida más vale el minuto que toma",
         take: "Tomarla ahora",
-        unseen: "Lo que no se pudo ver",
+        unseen: "Lo que estas medidas no pueden mostrar",
         never: "Ninguna medida muestra si es otro camión, si un número se copió del primero o si \
                 en todas partes se midió el mismo borde equivocado.",
         working: "Ver el cálculo",
@@ -215,10 +216,13 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "Un lugar basta para seguir. Abajo, en medio y arriba juntos muestran si los \
                      postes se inclinan o se abomban, y la puerta se corta a la medida más justa.",
             wrong_heading: "Lo que sale mal aquí",
-            wrong: &[
+            wrong: [
                 "La cinta cuelga o va inclinada, y mide de más: téngala tensa y a nivel.",
                 "Empieza en una soldadura, un tornillo o un sello: busque el acero limpio.",
+            ],
+            tape: [
                 "Se mide desde la marca de 1 pulg, o se toma la pulgada siguiente.",
+                "Se mide desde la marca de 10 cm, o se toma el centímetro siguiente.",
             ],
             caution: Some(
                 "Arriba se mide desde la escalera. Póngase de frente y muévala en vez de estirarse.",
@@ -230,12 +234,16 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "Un lugar basta para seguir. Izquierda, centro y derecha juntos muestran un \
                      umbral gastado o un dintel vencido.",
             wrong_heading: "Lo que sale mal aquí",
-            wrong: &[
+            wrong: [
                 "El gancho está en una canaleta o en una placa de rampa, no donde asienta la \
                  puerta.",
                 "La cinta va ladeada: téngala a plomo y tome la medida menor al mecerla.",
+            ],
+            tape: [
                 "Se cuenta mal una decena o un pie muy arriba en la cinta: vea también la marca \
                  de pies.",
+                "Se cuentan mal diez centímetros o un metro muy arriba en la cinta: vea también la \
+                 marca de metros.",
             ],
             caution: Some("Baje antes de escribir. Cuidado con el filo del umbral."),
         },
@@ -244,9 +252,12 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "Un lugar basta para seguir. Izquierda, centro y derecha juntos muestran un \
                      techo doblado, o una cinta que topó con un arco.",
             wrong_heading: "Lo que sale mal aquí",
-            wrong: &[
+            wrong: [
                 "La cinta topa con un arco del techo, no con la lámina.",
                 "La cinta se dobla en la esquina y no se suma su caja.",
+            ],
+            tape: [
+                "Un aislante o un forro tapa la lámina: dígalo en la nota.",
                 "Un aislante o un forro tapa la lámina: dígalo en la nota.",
             ],
             caution: Some("Filos y puntas de tornillo detrás del dintel: use guantes."),
@@ -257,10 +268,13 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "Un arco basta para seguir. Los tres primeros juntos muestran el más profundo, \
                      y la puerta tiene que pasar por debajo de ese.",
             wrong_heading: "Lo que sale mal aquí",
-            wrong: &[
+            wrong: [
                 "Se mide el ala del arco, no toda su profundidad.",
-                "En una medida tan corta, los dieciseisavos se cuentan como octavos.",
                 "Se pasa por alto un arco más profundo más adentro: vea los tres primeros.",
+            ],
+            tape: [
+                "En una medida tan corta, los dieciseisavos se cuentan como octavos.",
+                "Se escriben centímetros por milímetros: 3 cm son 30 mm.",
             ],
             caution: Some(
                 "Adentro de la caja use la escalera o una plataforma firme, nunca la carga ni un \
@@ -291,6 +305,8 @@ const fn place(spot: Spot) -> &'static str {
         Spot::LoopSillToBow => {
             "derecho hacia arriba, pasando el dintel, hasta la parte de abajo del primer arco"
         }
-        Spot::PostLeft | Spot::PostRight => "la cara donde se fija el riel",
+        Spot::PostLeft | Spot::PostRight => {
+            "el ancho de la cara donde se fija el riel; puede quedar vacío"
+        }
     }
 }

@@ -55,7 +55,7 @@ pub(super) static TEXT: Text = Text {
             "Posez l’échelle sur un sol ferme, les pieds de niveau, et gardez trois points d’appui.",
             "Ne mesurez jamais sous une porte qui n’est pas étayée ou verrouillée en position \
              ouverte.",
-            "Un ressort bandé peut tuer. Il est réservé à des mains formées\u{a0}: laissez-le \
+            "Un ressort bandé peut tuer. Il est réservé à des personnes formées\u{a0}: laissez-le \
              bandé et n’y touchez pas.",
         ],
         unit: "Que montre votre ruban?",
@@ -83,9 +83,10 @@ pub(super) static TEXT: Text = Text {
         no: "Non",
         prepared_yes: "Oui\u{a0}: il atteint le minimum, ou n’a besoin de rien",
         prepared_no: "Pas encore\u{a0}: dites-moi ce qu’il faut y faire",
-        minimums: |post, header| {
+        common_practice: "Pratique courante",
+        minimums: |source, post, header| {
             format!(
-                "Pratique courante\u{a0}: des poteaux d’au moins {post} de large et un linteau \
+                "{source}\u{a0}: des poteaux d’au moins {post} de large et un linteau \
                  d’au moins {header} de profond. Un poteau plus étroit est épaissi; un linteau \
                  moins profond est abaissé avec un profilé en U ou une tôle pliée."
             )
@@ -149,7 +150,7 @@ pub(super) static LATER: Later = Later {
         settles: "tranche",
         next: "Une mesure de plus vaut la minute qu’elle prend",
         take: "La prendre maintenant",
-        unseen: "Ce qui n’a pas pu être vu",
+        unseen: "Ce que ces mesures ne peuvent pas montrer",
         never: "Aucune mesure ne montre qu’il s’agit du mauvais camion, qu’un nombre a été copié \
                 sur le premier ou que le même mauvais bord a été mesuré partout.",
         working: "Voir le calcul",
@@ -219,12 +220,15 @@ const fn dimension(dimension: Dimension) -> DimensionText {
                      montrent si les poteaux penchent ou bombent, et la porte est coupée à la \
                      mesure la plus serrée.",
             wrong_heading: "Ce qui va mal ici",
-            wrong: &[
+            wrong: [
                 "Le ruban pend ou monte de travers, et mesure trop long\u{a0}: tenez-le tendu et \
                  de niveau.",
                 "Il part d’une soudure, d’une tête de boulon ou d’un joint\u{a0}: trouvez l’acier \
                  nu.",
+            ],
+            tape: [
                 "On mesure à partir du trait de 1 po, ou on prend le pouce suivant.",
+                "On mesure à partir du trait de 10 cm, ou on prend le centimètre suivant.",
             ],
             caution: Some(
                 "En haut, on mesure depuis l’échelle. Faites-lui face, et déplacez-la plutôt que \
@@ -236,13 +240,17 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "Un endroit suffit pour continuer. À gauche, au centre et à droite ensemble \
                      montrent un seuil usé ou un linteau affaissé.",
             wrong_heading: "Ce qui va mal ici",
-            wrong: &[
+            wrong: [
                 "Le crochet est dans une rigole ou sur une plaque de rampe, pas là où repose la \
                  porte.",
                 "Le ruban penche\u{a0}: tenez-le d’aplomb, et prenez la plus petite mesure en le \
                  balançant.",
+            ],
+            tape: [
                 "On se trompe d’une dizaine ou d’un pied en haut du ruban\u{a0}: lisez aussi la \
                  marque des pieds.",
+                "On se trompe de dix centimètres ou d’un mètre en haut du ruban\u{a0}: lisez aussi la \
+                 marque des mètres.",
             ],
             caution: Some("Redescendez avant d’écrire. Attention au bord du seuil."),
         },
@@ -251,9 +259,12 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "Un endroit suffit pour continuer. À gauche, au centre et à droite ensemble \
                      montrent un toit plié, ou un ruban arrêté par un arceau.",
             wrong_heading: "Ce qui va mal ici",
-            wrong: &[
+            wrong: [
                 "Le ruban s’arrête à un arceau du toit, pas à la tôle.",
                 "Le ruban est plié dans le coin et son boîtier n’est pas ajouté.",
+            ],
+            tape: [
+                "Un isolant ou un revêtement cache la tôle\u{a0}: dites-le dans la remarque.",
                 "Un isolant ou un revêtement cache la tôle\u{a0}: dites-le dans la remarque.",
             ],
             caution: Some(
@@ -266,10 +277,13 @@ const fn dimension(dimension: Dimension) -> DimensionText {
             places: "Un arceau suffit pour continuer. Les trois premiers ensemble montrent le plus \
                      profond, et la porte doit passer sous celui-là.",
             wrong_heading: "Ce qui va mal ici",
-            wrong: &[
+            wrong: [
                 "On mesure l’aile de l’arceau, pas toute sa profondeur.",
-                "Sur une mesure si courte, les seizièmes sont comptés comme des huitièmes.",
                 "On manque un arceau plus profond, plus loin\u{a0}: regardez les trois premiers.",
+            ],
+            tape: [
+                "Sur une mesure si courte, les seizièmes sont comptés comme des huitièmes.",
+                "On écrit des centimètres pour des millimètres\u{a0}: 3 cm font 30 mm.",
             ],
             caution: Some(
                 "Dans le fourgon, prenez l’échelle ou une plateforme solide, jamais le chargement \
@@ -294,6 +308,8 @@ const fn place(spot: Spot) -> &'static str {
         Spot::DiagonalFalling => "du coin haut à gauche au coin bas à droite",
         Spot::LoopSillToRoof => "tout droit, au-delà du linteau, jusqu’à la tôle du toit",
         Spot::LoopSillToBow => "tout droit, au-delà du linteau, jusqu’au dessous du premier arceau",
-        Spot::PostLeft | Spot::PostRight => "la face où le rail se fixe",
+        Spot::PostLeft | Spot::PostRight => {
+            "la largeur de la face où le rail se fixe; peut rester vide"
+        }
     }
 }

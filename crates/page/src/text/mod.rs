@@ -198,8 +198,10 @@ pub struct Frame {
     pub prepared_yes: &'static str,
     /// It may have to be built up.
     pub prepared_no: &'static str,
-    /// The minimums.
-    pub minimums: fn(post: &str, header: &str) -> String,
+    /// Where the built-in minimums come from.
+    pub common_practice: &'static str,
+    /// The minimums, and where they come from.
+    pub minimums: fn(source: &str, post: &str, header: &str) -> String,
     /// Welding.
     pub weld_caution: &'static str,
     /// Heading of what has to be built.
@@ -216,7 +218,9 @@ pub struct DimensionText {
     /// Heading of what goes wrong.
     pub wrong_heading: &'static str,
     /// What people get wrong.
-    pub wrong: &'static [&'static str],
+    pub wrong: [&'static str; 2],
+    /// What more they get wrong: with inches, with millimetres.
+    pub tape: [&'static str; 2],
     /// What to mind, where it may hurt.
     pub caution: Option<&'static str>,
 }

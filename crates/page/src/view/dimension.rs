@@ -11,6 +11,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
     let model = scene.model;
     let Some(dimension) = model.step.dimension() else { return html! {} };
     let text = (scene.text().dimension)(dimension);
+    let [inch, millimetre] = text.tape;
     let spots = dimension.spots();
     let active = model.active.unwrap_or(Field::first(spots[0]));
     let asked: &[Spot] = if model.active.is_some() { &[active.spot] } else { &spots };
@@ -44,7 +45,15 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             }))
             section.wrong {
                 h2 { (text.wrong_heading) }
-                ul { @for item in text.wrong { li { (item) } } }
+                ul {
+                    @for item in text.wrong { li { (item) } }
+                    li {
+                        (match model.order.survey.unit {
+                            Unit::Inch => inch,
+                            Unit::Millimetre => millimetre,
+                        })
+                    }
+                }
                 @if let Some(caution) = text.caution { (parts::caution(caution)) }
             }
         }

@@ -5,24 +5,13 @@ use crate::field::Field;
 use crate::rest;
 use crate::step::Step;
 use hangtrue_core::Length;
-use hangtrue_core::profile::Limited;
+use hangtrue_core::profile::{End, Limited, Profile};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     let text = &scene.text().frame;
     let model = scene.model;
     let yes_no = |answer: bool| if answer { "yes" } else { "no" };
-    let chosen;
-    let profile = if scene.ruled() {
-        chosen = rest::rules(model);
-        &chosen
-    } else {
-        &model.profile
-    };
-    let least = |what| {
-        let least = profile.limit(what).least();
-        model.speaker().length(least.unwrap_or(Length::ZERO))
-    };
     let spots = Step::Frame.spots();
     html! {
         form.two data-act="next" {
@@ -46,7 +35,13 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     &[("yes", text.prepared_yes), ("no", text.prepared_no)],
                     Some(yes_no(model.order.survey.prepared)),
                 ))
-                p.hint { ((text.minimums)(&least(Limited::Post), &least(Limited::Header))) }
+                p.hint {
+                    (if scene.ruled() {
+                        rest::minimums(scene)
+                    } else {
+                        minimums(scene, &model.profile, text.common_practice)
+                    })
+                }
             }
             (picture::spots(scene, &spots))
             div.readings {
@@ -59,6 +54,26 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (parts::submit(scene.text().button.next))
         }
     }
+}
+
+/// What a frame must have at least, and by whose word.
+fn minimums(scene: Scene<'_>, profile: &Profile, source: &str) -> String {
+    let least = |what| {
+        let least = profile.limit(what).least();
+        scene.model.speaker().length(least.unwrap_or(Length::ZERO))
+    };
+    (scene.text().frame.minimums)(source, &least(Limited::Post), &least(Limited::Header))
+}
+
+/// The same by a dealer's rules: theirs where they have moved one, common practice where not.
+pub(crate) fn minimums_by_rules(scene: Scene<'_>) -> String {
+    let profile = scene.model.profile.chosen(&scene.model.order.answers);
+    let theirs = profile.rulings.iter().any(|ruling| {
+        ruling.end == End::Least && matches!(ruling.what, Limited::Post | Limited::Header)
+    });
+    let rules = (scene.later().dealer.rules)(&profile.name, profile.revision);
+    let source = if theirs { &rules } else { scene.text().frame.common_practice };
+    minimums(scene, &profile, source)
 }
 
 /// What has to be built, if anything has; told once the second module is there.
