@@ -2,16 +2,18 @@
 
 #![allow(clippy::unwrap_used, clippy::indexing_slicing, clippy::panic, reason = "a test may fail")]
 
+mod listing;
+
+use hangtrue_page::Event as PageEvent;
 use hangtrue_page::core::Spot;
 use hangtrue_page::core::rules::RULES;
 use hangtrue_page::core::say::Language;
-use hangtrue_page::desk::many::{By, Counts, Kind, List, PAGE, Sort, State, VERDICTS, missing};
-use hangtrue_page::desk::{Action, Effect, Event, Model, Screen, Trouble, boot, update, view};
-use hangtrue_page::link::csv::{What, guarded};
+use hangtrue_page::desk::many::{By, Counts, Kind, PAGE, Sort, State, VERDICTS, missing};
+use hangtrue_page::desk::{Action, Effect, Event, Model, Screen, Trouble, update, view};
+use hangtrue_page::link::csv::What;
 use hangtrue_page::link::list::ANSWER_COLUMNS;
 use hangtrue_page::text::desk::Desk;
-use hangtrue_page::{Effect as PageEffect, Environment, Event as PageEvent};
-use proptest::prelude::*;
+use listing::{checked, drop_file, input, list, model, press, saved, shown, take};
 
 /// Five rows: clear, a bow that fills the header, too few fields, no reading, clear again.
 const TABLE: &str = "Order #,Truck,Width (in),Sill to header,Header depth,Bow\r\n\
@@ -20,71 +22,6 @@ const TABLE: &str = "Order #,Truck,Width (in),Sill to header,Header depth,Bow\r\
     A-3,\"two\r\nlines\",92 3/16,101 1/2\r\n\
     A-4,Unit 9,so wide,101 1/2,9 1/2,1 1/4\r\n\
     A-5,unit 12,90,101 1/2,9 1/2,1 1/4\r\n";
-
-fn model() -> Model {
-    boot(Environment::default(), "").0
-}
-
-/// Does all the work that is asked for; what else is asked for is returned.
-fn settle(model: &mut Model, mut effects: Vec<Effect>) -> Vec<Effect> {
-    let mut others = Vec::new();
-    loop {
-        let more = effects.contains(&Effect::Work);
-        others.extend(effects.into_iter().filter(|effect| *effect != Effect::Work));
-        if !more {
-            return others;
-        }
-        effects = update(model, Event::Work);
-    }
-}
-
-fn take(model: &mut Model, event: PageEvent) -> Vec<Effect> {
-    let effects = update(model, Event::Page(event));
-    settle(model, effects)
-}
-
-fn press(model: &mut Model, code: &str) -> Vec<Effect> {
-    take(model, PageEvent::Press(code.into()))
-}
-
-fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
-    take(model, PageEvent::Input { name: name.into(), value: value.into() })
-}
-
-fn drop_file(model: &mut Model, name: &str, text: &str) -> Vec<Effect> {
-    take(model, PageEvent::File { name: name.into(), text: Some(text.into()) })
-}
-
-fn list(model: &Model) -> &List {
-    model.many.list.as_ref().unwrap()
-}
-
-/// The orders that are shown, by what they are called.
-fn shown(model: &Model) -> Vec<&str> {
-    let list = list(model);
-    list.shown.iter().map(|at| list.found[*at].answer.id.as_str()).collect()
-}
-
-/// A model that has checked this list.
-fn checked(name: &str, text: &str) -> Model {
-    let mut model = model();
-    press(&mut model, "many");
-    drop_file(&mut model, name, text);
-    if model.many.list.as_ref().is_some_and(|list| list.state == State::Columns) {
-        press(&mut model, "list-check");
-    }
-    model
-}
-
-/// The file that is saved, without its mark.
-fn saved(model: &mut Model, export: &str) -> String {
-    let effects = press(model, &["list-save:", export].concat());
-    let [Effect::Page(PageEffect::Download { name, text, .. })] = effects.as_slice() else {
-        panic!("{effects:?}")
-    };
-    assert_eq!(*name, ["orders-checked.", export].concat());
-    text.trim_start_matches('\u{feff}').to_owned()
-}
 
 #[test]
 fn page_and_command_say_the_same_of_the_demo_orders() {
@@ -373,62 +310,5 @@ fn every_finding_has_a_few_words_in_every_language() {
         }
         assert!((text(language).missing)(&["x1", "x2"]).contains("x2"));
         assert!((text(language).checked)(1, 7).contains('7'));
-    }
-}
-
-/// What an attacker or a spreadsheet may have put into a cell.
-fn cell() -> impl Strategy<Value = String> {
-    "([=+@\\-'\t\r\n]|＝)?[a-zA-Z0-9=+@;,\"'\t\r\n |!()é-]{0,12}"
-}
-
-proptest! {
-    #![proptest_config(ProptestConfig::with_cases(64))]
-
-    #[test]
-    fn no_text_makes_it_panic_and_it_comes_to_an_end(
-        text in "([a-wB-W0-9/ ,;\t\"'{}\\[\\]:#.=-]{0,24}\r?\n?){0,12}", name in 0..4_usize,
-    ) {
-        let name = ["", "a.csv", "a.jsonl", "a.txt"][name];
-        let mut model = checked(name, &text);
-        if let Some(list) = &model.many.list {
-            prop_assert_eq!(list.state, State::Done);
-            prop_assert!(list.found.len() <= text.len());
-            prop_assert_eq!(list.counts.all(), list.found.len());
-            saved(&mut model, "csv");
-            saved(&mut model, "jsonl");
-        }
-        let _ = view(&model);
-    }
-
-    #[test]
-    fn the_export_is_read_back_cell_for_cell_and_no_cell_calculates(
-        rows in prop::collection::vec((cell(), cell()), 1..6),
-    ) {
-        let mut writer = csv::Writer::from_writer(Vec::new());
-        writer.write_record(["id", "truck", "width", "height", "header", "bow"]).unwrap();
-        for (id, truck) in &rows {
-            writer.write_record([id, truck, "92 3/16", "101 1/2", "9 1/2", "1 1/4"]).unwrap();
-        }
-        let text = String::from_utf8(writer.into_inner().unwrap()).unwrap();
-        let mut model = checked("a.csv", &text);
-        let text = saved(&mut model, "csv");
-        let list = list(&model);
-        prop_assert_eq!(list.found.len(), rows.len());
-        let mut reader = csv::Reader::from_reader(text.as_bytes());
-        prop_assert_eq!(reader.headers().unwrap(), ANSWER_COLUMNS.as_slice());
-        let records: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
-        prop_assert_eq!(records.len(), rows.len());
-        for (record, at) in records.iter().zip(&list.shown) {
-            let cells = list.found[*at].answer.cells(Language::English);
-            prop_assert_eq!(record.len(), cells.len());
-            for (read, cell) in record.iter().zip(&cells) {
-                prop_assert_eq!(read, guarded(cell));
-                // Neither as the text stands, nor as a spreadsheet may trim it.
-                for read in [read, read.trim_start()] {
-                    prop_assert!(!read.starts_with(['=', '+', '-', '@', '\t', '\r', '＝']), "{:?}", read);
-                }
-                prop_assert_eq!(read.strip_prefix('\'').filter(|_| read != cell).unwrap_or(read), cell);
-            }
-        }
     }
 }

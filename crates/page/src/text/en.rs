@@ -289,8 +289,10 @@ const fn place(spot: Spot) -> &'static str {
         Spot::BowThird => "and the one after that",
         Spot::DiagonalRising => "from the low left corner to the high right one",
         Spot::DiagonalFalling => "from the high left corner to the low right one",
-        Spot::LoopSillToRoof => "straight up past the header to the roof skin",
-        Spot::LoopSillToBow => "straight up past the header to the underside of the first bow",
+        Spot::LoopSillToRoof => "from a bar laid level on the sill, straight up to the roof skin",
+        Spot::LoopSillToBow => {
+            "from a bar laid level on the sill, straight up to the underside of the first bow"
+        }
         Spot::PostLeft | Spot::PostRight => {
             "the width of the face the track is fastened to; may be left empty"
         }

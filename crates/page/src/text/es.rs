@@ -300,10 +300,11 @@ const fn place(spot: Spot) -> &'static str {
             "de la esquina de arriba a la izquierda a la de abajo a la derecha"
         }
         Spot::LoopSillToRoof => {
-            "derecho hacia arriba, pasando el dintel, hasta la lámina del techo"
+            "desde una regla puesta a nivel sobre el umbral, derecho hacia arriba hasta la lámina del techo"
         }
         Spot::LoopSillToBow => {
-            "derecho hacia arriba, pasando el dintel, hasta la parte de abajo del primer arco"
+            "desde una regla puesta a nivel sobre el umbral, derecho hacia arriba hasta la parte de \
+             abajo del primer arco"
         }
         Spot::PostLeft | Spot::PostRight => {
             "el ancho de la cara donde se fija el riel; puede quedar vacío"

@@ -306,8 +306,12 @@ const fn place(spot: Spot) -> &'static str {
         Spot::BowThird => "et celui d’après",
         Spot::DiagonalRising => "du coin bas à gauche au coin haut à droite",
         Spot::DiagonalFalling => "du coin haut à gauche au coin bas à droite",
-        Spot::LoopSillToRoof => "tout droit, au-delà du linteau, jusqu’à la tôle du toit",
-        Spot::LoopSillToBow => "tout droit, au-delà du linteau, jusqu’au dessous du premier arceau",
+        Spot::LoopSillToRoof => {
+            "d’une règle posée de niveau sur le seuil, tout droit jusqu’à la tôle du toit"
+        }
+        Spot::LoopSillToBow => {
+            "d’une règle posée de niveau sur le seuil, tout droit jusqu’au dessous du premier arceau"
+        }
         Spot::PostLeft | Spot::PostRight => {
             "la largeur de la face où le rail se fixe; peut rester vide"
         }
