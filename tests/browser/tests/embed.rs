@@ -62,7 +62,9 @@ pub(crate) async fn to_the_check(browser: &Browser, host: &str) -> Result<()> {
         let css = format!("[id='{field}']");
         press(browser, host, &css, Key::End).await?;
         browser.type_keys(text).await?;
+        // To the next place, which is left out; from there on.
         press(browser, host, &css, Key::Enter).await?;
+        browser.type_keys(&char::from(Key::Enter).to_string()).await?;
     }
     loop {
         let shown = "s.querySelector('.step-proof, .step-questions, .step-check')";
