@@ -301,11 +301,13 @@ pub(crate) async fn a_first_build_is_no_newer_one(browser: &mut Browser) -> Resu
     let made = "const first = new EventTarget();
         window.known = Object.assign(new EventTarget(), { first, installing: first });
         navigator.serviceWorker.register = async () => known;
-        Object.defineProperty(navigator.serviceWorker, 'controller', { get: () => first });\n";
+        Object.defineProperty(navigator.serviceWorker, 'controller', { get: () => first });
+        addEventListener('whole', () => { window.whole = true; }, true);\n";
     let site = Site::dist()?.text(&format!("/{main}"), &[made, &script].concat());
     browser.serve(site).await?;
     browser.open(Screen::PHONE, "/").await?;
-    browser.find("#app[data-ready]").await?;
+    // What is told of a newer build comes with the second module.
+    browser.until("window.whole === true").await?;
     let tells = "known.dispatchEvent(new Event('updatefound'));
         known.installing.dispatchEvent(new Event('statechange'));
         return document.querySelector('.notice') !== null";
