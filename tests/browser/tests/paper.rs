@@ -240,9 +240,13 @@ pub(crate) async fn on_paper(browser: &Browser) -> Result<()> {
     }
     // The next best: the rules for paper hold everywhere, until the next page is loaded.
     let script = "
-        for (const { cssRules } of document.styleSheets)
-            for (const rule of cssRules)
-                if (rule.media?.mediaText === 'print') rule.media.mediaText = 'all';";
+        const everywhere = ({ media }) => {
+            if (media?.mediaText === 'print') media.mediaText = 'all';
+        };
+        for (const sheet of document.styleSheets) {
+            everywhere(sheet);
+            for (const rule of sheet.cssRules) everywhere(rule);
+        }";
     browser.run(script, Vec::new()).await?;
     Ok(())
 }

@@ -110,7 +110,8 @@ pub(crate) async fn a_field_that_is_touched_stays_where_it_is(browser: &mut Brow
 pub(crate) async fn enter_leads_to_the_next_place(browser: &mut Browser) -> Result<()> {
     open(browser).await?;
     let enter = char::from(Key::Enter).to_string();
-    let hint = |field: &str| format!("document.getElementById('{field}').enterKeyHint");
+    let hint =
+        |field: &str| format!("document.getElementById('{field}').getAttribute('enterkeyhint')");
     ensure!(browser.value(&hint("width.low")).await? == "next");
     ensure!(browser.value(&hint("width.high")).await? == "go");
     browser.type_keys("92 1/4").await?;
