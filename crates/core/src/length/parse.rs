@@ -3,7 +3,7 @@
 use super::amount::{Amount, Place, amount};
 use super::number::{Number, or_slash, times};
 use super::print::Form;
-use super::scan::Token;
+use super::scan::{Token, scan};
 use super::unit::Measure;
 use super::words::Vocabulary;
 use super::{Length, ReadError, ReadErrorKind, Refusal, Unit, plain, worded};
@@ -53,12 +53,12 @@ pub fn read_in(text: &str, unit: Unit, language: Language) -> Result<Length, Rea
     Reading::of(text, unit, language).map(|reading| reading.length)
 }
 
-/// What `tokens` say, their words being those of `vocabulary`.
-pub(super) fn parse(
-    tokens: &[Token<'_>],
-    unit: Unit,
-    vocabulary: &Vocabulary,
-) -> Result<Reading, Refusal> {
+/// Reads `text`, its words being those of `vocabulary`.
+pub(super) fn read_by(text: &str, unit: Unit, vocabulary: &Vocabulary) -> Result<Reading, Refusal> {
+    parse(&scan(text, vocabulary)?, unit, vocabulary)
+}
+
+fn parse(tokens: &[Token<'_>], unit: Unit, vocabulary: &Vocabulary) -> Result<Reading, Refusal> {
     if tokens.first() == Some(&Token::Dash) {
         return Err(ReadErrorKind::Negative.into());
     }

@@ -3,8 +3,7 @@
 //! It needs no words, no folding and no mending, and so none of what stands behind [`super::worded`].
 
 use super::fold::LONGEST;
-use super::parse::parse;
-use super::scan::scan;
+use super::parse::read_by;
 use super::words::UNITS;
 use super::{ReadError, ReadErrorKind, Reading, Refusal, Unit};
 
@@ -26,10 +25,7 @@ pub(super) fn read(text: &str, unit: Unit) -> Result<Reading, ReadError> {
     if text.trim_start_matches(' ').is_empty() {
         return Err(Refusal::from(ReadErrorKind::Empty).into_error());
     }
-    scan(text, &UNITS)
-        .map_err(Refusal::from)
-        .and_then(|tokens| parse(&tokens, unit, &UNITS))
-        .map_err(Refusal::into_error)
+    read_by(text, unit, &UNITS).map_err(Refusal::into_error)
 }
 
 #[cfg(test)]

@@ -2,8 +2,7 @@
 //! are tried, and where it is refused, what it may mean.
 
 use super::fold::{LONGEST, Unseen, fold};
-use super::parse::parse;
-use super::scan::scan;
+use super::parse::read_by;
 use super::{ReadError, ReadErrorKind, Reading, Refusal, Unit, mend, words};
 use crate::say::Language;
 
@@ -33,10 +32,7 @@ pub(super) fn read_folded(
 ) -> Result<Reading, Refusal> {
     let mut first = None;
     for vocabulary in words::in_order(language) {
-        match scan(folded, vocabulary)
-            .map_err(Refusal::from)
-            .and_then(|t| parse(&t, unit, vocabulary))
-        {
+        match read_by(folded, unit, vocabulary) {
             Err(refusal) if refusal.kind == ReadErrorKind::Unknown => {
                 first.get_or_insert(refusal);
             }
