@@ -1,5 +1,6 @@
 //! Driver processes and everything they start, gone when dropped.
 
+use std::fs::File;
 use std::io::{BufRead as _, BufReader, Read};
 use std::os::unix::process::CommandExt as _;
 use std::path::Path;
@@ -9,6 +10,12 @@ use std::time::{Duration, Instant};
 use anyhow::{Context as _, Result, bail};
 use rustix::process::{Pid, Signal, kill_process, kill_process_group};
 use tempfile::TempDir;
+
+/// The file in a group's folder for what its programs say.
+const SAID: &str = "said.log";
+
+/// How many of its last lines are told when a scenario fails.
+const LINES_TOLD: usize = 20;
 
 /// Processes in a group of their own, with a folder for temporary files of their own.
 ///
@@ -32,6 +39,20 @@ impl Group {
     /// Its folder, which is its processes' home, too.
     pub(crate) fn folder(&self) -> &Path {
         self.folder.path()
+    }
+
+    /// Where a program may say what is kept for [`Group::said`].
+    pub(crate) fn ear(&self) -> Result<Stdio> {
+        let file = File::options().create(true).append(true).open(self.folder().join(SAID))?;
+        Ok(file.into())
+    }
+
+    /// The last lines that its programs, and those they started, said at their [`Group::ear`].
+    pub(crate) fn said(&self) -> String {
+        let said = std::fs::read(self.folder().join(SAID)).unwrap_or_default();
+        let said = String::from_utf8_lossy(&said);
+        let lines: Vec<&str> = said.lines().collect();
+        lines[lines.len().saturating_sub(LINES_TOLD)..].join("\n")
     }
 
     /// Starts a program in the group.

@@ -137,6 +137,9 @@ pub(crate) trait Drive: std::fmt::Debug {
     /// Where it listens.
     fn address(&self) -> &str;
 
+    /// The last lines that it and its browser said, to be told when a scenario fails.
+    fn said(&self) -> String;
+
     /// What the session is asked for.
     fn capabilities(&self) -> Map<String, Value>;
 

@@ -128,8 +128,13 @@ fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
                 Err(anyhow!("{}", text.unwrap_or_else(|| "a panic without a text".to_owned())))
             }
         };
+        let said = browser.said();
         browser.close().await;
-        result.map_err(|error| Failed::from(told(&error)))
+        result.map_err(|error| {
+            let told = told(&error);
+            // An engine that ends by itself says why there, and nothing to its driver.
+            Failed::from(if said.is_empty() { told } else { format!("{told}\nit said:\n{said}") })
+        })
     })
 }
 

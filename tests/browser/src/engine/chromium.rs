@@ -55,7 +55,7 @@ pub(super) fn start() -> Result<Chromium> {
 fn start_once() -> Result<Chromium> {
     let mut group = Group::new()?;
     let mut command = Command::new("chromedriver");
-    command.arg("--port=0").stdout(Stdio::piped()).stderr(Stdio::null());
+    command.arg("--port=0").stdout(Stdio::piped()).stderr(group.ear()?);
     let port = wait_for_line(group.start(command)?.stdout.take(), |line| {
         let (_, port) = line.split_once("successfully on port ")?;
         port.trim_end_matches('.').parse::<u16>().ok()
@@ -73,6 +73,10 @@ impl Chromium {
 impl Drive for Chromium {
     fn address(&self) -> &str {
         &self.address
+    }
+
+    fn said(&self) -> String {
+        self.group.said()
     }
 
     fn capabilities(&self) -> Map<String, Value> {

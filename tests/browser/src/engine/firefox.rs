@@ -44,7 +44,7 @@ const LISTEN: &str = "
 #[derive(Debug)]
 pub(super) struct Firefox {
     address: String,
-    _group: Group,
+    group: Group,
 }
 
 pub(super) fn start() -> Result<Firefox> {
@@ -53,17 +53,21 @@ pub(super) fn start() -> Result<Firefox> {
     command.args(["--port=0", "--websocket-port=0", "--allow-system-access"]);
     // The window is to hold the largest screen.
     command.envs([("MOZ_HEADLESS_WIDTH", "1600"), ("MOZ_HEADLESS_HEIGHT", "1200")]);
-    command.stdout(Stdio::piped()).stderr(Stdio::null());
+    command.stdout(Stdio::piped()).stderr(group.ear()?);
     let port = wait_for_line(group.start(command)?.stdout.take(), |line| {
         line.split_once("Listening on 127.0.0.1:")?.1.parse::<u16>().ok()
     })
     .context(DRIVER)?;
-    Ok(Firefox { address: format!("http://127.0.0.1:{port}"), _group: group })
+    Ok(Firefox { address: format!("http://127.0.0.1:{port}"), group })
 }
 
 impl Drive for Firefox {
     fn address(&self) -> &str {
         &self.address
+    }
+
+    fn said(&self) -> String {
+        self.group.said()
     }
 
     fn capabilities(&self) -> Map<String, Value> {

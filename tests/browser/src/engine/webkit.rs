@@ -40,7 +40,7 @@ pub(super) struct WebKit {
     address: String,
     settings: PathBuf,
     desktop: Pid,
-    _group: Group,
+    group: Group,
 }
 
 pub(super) fn start() -> Result<WebKit> {
@@ -69,7 +69,7 @@ pub(super) fn start() -> Result<WebKit> {
     let mut taken = PORT.lock().unwrap_or_else(PoisonError::into_inner);
     let port = free_port(&mut taken)?;
     let mut command = Command::new("WebKitWebDriver");
-    command.arg(format!("--port={port}")).stdout(Stdio::null()).stderr(Stdio::null());
+    command.arg(format!("--port={port}")).stdout(Stdio::null()).stderr(group.ear()?);
     command.env("DISPLAY", &display).env("LANG", "en_US.UTF-8");
     group.start(command)?;
     let start = Instant::now();
@@ -79,7 +79,7 @@ pub(super) fn start() -> Result<WebKit> {
     }
     drop(taken);
     let address = format!("http://127.0.0.1:{port}");
-    Ok(WebKit { address, settings, desktop, _group: group })
+    Ok(WebKit { address, settings, desktop, group })
 }
 
 /// The next that nobody listens at.
@@ -111,6 +111,10 @@ fn settings_for(media: Media) -> String {
 impl Drive for WebKit {
     fn address(&self) -> &str {
         &self.address
+    }
+
+    fn said(&self) -> String {
+        self.group.said()
     }
 
     fn capabilities(&self) -> Map<String, Value> {
