@@ -135,8 +135,9 @@ fn a_chosen_door_raises_what_the_frame_must_have() {
     for text in ["Rail 700", "High Lift 900", "Not decided yet", "7 1/2 in"] {
         assert!(screen.contains(text), "{text}");
     }
-    let theirs = "Rules of Prairie Door Works, revision 4: posts at least";
-    assert!(screen.contains(theirs) && !screen.contains("Common practice"));
+    let theirs = "Rules of Prairie Door Works, revision 4: posts at least 2 1/2 in \
+                  (common practice) wide";
+    assert!(screen.contains(theirs));
     type_in(&mut model, "answer:door", "high-lift");
     let asked = "posts at least 3 in wide, and a header at least 11 in deep";
     assert!(view(&model).contains(asked));
@@ -157,6 +158,18 @@ fn a_limit_that_no_dealer_moved_is_not_called_theirs() {
     press(&mut model, "next");
     let screen = view(&model);
     assert!(screen.contains("Common practice: posts") && !screen.contains("1: posts"));
+}
+
+#[test]
+fn of_two_minimums_the_one_that_no_dealer_moved_is_not_called_theirs() {
+    let mut model = model(
+        r#"{"format":"hangtrue-profile/1","name":"D","revision":1,
+        "limits":{"header":{"least":"10 in","reason":"r"}}}"#,
+    );
+    press(&mut model, "next");
+    let told = "revision 1: posts at least 2 1/2 in (common practice) wide, and a header at \
+                least 10 in deep";
+    assert!(view(&model).contains(told));
 }
 
 #[test]

@@ -10,7 +10,7 @@ use crate::rect::Rect;
 use crate::sheet::Sheet;
 use crate::svg::{Anchor, Svg};
 use hangtrue_core::Length;
-use hangtrue_core::hang::overhead::{Against, Bows, Panel, Place, Room, Swept, Tight};
+use hangtrue_core::hang::overhead::{Bows, Panel, Place, Room, Swept, Tight};
 
 /// The picture's size, in drawing units.
 const SIZE: (f64, f64) = (320.0, 320.0);
@@ -169,7 +169,7 @@ fn draw_panel(svg: &mut Svg, view: &View, panel: &Panel) {
     }
 }
 
-/// Where it is tightest to roof or bow, or where it strikes: a tag, and a line to the place.
+/// The place to look at: a tag, and a line to it.
 fn tightest(
     svg: &mut Svg,
     room: &Room,
@@ -177,10 +177,7 @@ fn tightest(
     view: &View,
     told: &dyn Fn(&Tight) -> String,
 ) {
-    let above = swept.tight.iter().filter(|tight| tight.against != Against::Header);
-    let struck = swept.tight.iter().find(|tight| tight.left <= Length::ZERO);
-    let least = above.reduce(|best, next| if next.left < best.left { next } else { best });
-    let Some(tight) = struck.or(least) else { return };
+    let Some(tight) = swept.tightest() else { return };
     let at = view.at(tight.at);
     let text = told(tight);
     let low = view.height(room.height) + 46.0;

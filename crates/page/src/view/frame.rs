@@ -58,22 +58,33 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
 
 /// What a frame must have at least, and by whose word.
 fn minimums(scene: Scene<'_>, profile: &Profile, source: &str) -> String {
-    let least = |what| {
-        let least = profile.limit(what).least();
-        scene.model.speaker().length(least.unwrap_or(Length::ZERO))
-    };
-    (scene.text().frame.minimums)(source, &least(Limited::Post), &least(Limited::Header))
+    let [post, header] = LEAST.map(|what| least(scene, profile, what));
+    (scene.text().frame.minimums)(source, &post, &header)
+}
+
+/// What has a minimum here.
+const LEAST: [Limited; 2] = [Limited::Post, Limited::Header];
+
+fn least(scene: Scene<'_>, profile: &Profile, what: Limited) -> String {
+    scene.model.speaker().length(profile.limit(what).least().unwrap_or(Length::ZERO))
 }
 
 /// The same by a dealer's rules: theirs where they have moved one, common practice where not.
 pub(crate) fn minimums_by_rules(scene: Scene<'_>) -> String {
     let profile = scene.model.profile.chosen(&scene.model.order.answers);
-    let theirs = profile.rulings.iter().any(|ruling| {
-        ruling.end == End::Least && matches!(ruling.what, Limited::Post | Limited::Header)
+    let common = scene.text().frame.common_practice;
+    let moved = LEAST.map(|what| {
+        profile.rulings.iter().any(|ruling| (ruling.what, ruling.end) == (what, End::Least))
     });
-    let rules = (scene.later().dealer.rules)(&profile.name, profile.revision);
-    let source = if theirs { &rules } else { scene.text().frame.common_practice };
-    minimums(scene, &profile, source)
+    if moved == [false, false] {
+        return minimums(scene, &profile, common);
+    }
+    let [post, header] = [(LEAST[0], moved[0]), (LEAST[1], moved[1])].map(|(what, is_theirs)| {
+        let told = least(scene, &profile, what);
+        if is_theirs { told } else { [&told, " (", &common.to_ascii_lowercase(), ")"].concat() }
+    });
+    let theirs = (scene.later().dealer.rules)(&profile.name, profile.revision);
+    (scene.text().frame.minimums)(&theirs, &post, &header)
 }
 
 /// What has to be built, if anything has; told once the second module is there.

@@ -121,7 +121,7 @@ fn particulars(text: &Opened, order: &Order) -> Markup {
     html! {
         ul.particulars {
             @if !order.vehicle.is_empty() { li { strong { (order.vehicle) } } }
-            @if !order.note.is_empty() { li { (order.note) } }
+            @if !order.note.is_empty() { li.note { (order.note) } }
             @if !order.contact.is_empty() { li { (order.contact) } }
             @if let Some(date) = order.date { li { ((text.written)(&date.text())) } }
             li { ((text.frame)(order.survey.prepared)) }

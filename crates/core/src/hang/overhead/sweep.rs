@@ -71,10 +71,14 @@ pub struct Swept {
 }
 
 impl Swept {
-    /// The tightest place of all.
+    /// The place to look at: where the door strikes deepest, else where it is tightest overhead. To
+    /// the header it is always near: it closes along it.
     #[must_use]
     pub fn tightest(&self) -> Option<&Tight> {
-        self.tight.iter().reduce(|best, next| if next.left < best.left { next } else { best })
+        let counts =
+            |tight: &&Tight| tight.against != Against::Header || tight.left <= Length::ZERO;
+        let places = self.tight.iter().filter(counts);
+        places.reduce(|best, next| if next.left < best.left { next } else { best })
     }
 
     /// Whether the door passes.

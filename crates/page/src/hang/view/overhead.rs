@@ -62,7 +62,9 @@ fn told(model: &Model, room: &Room, swept: &Swept) -> Markup {
         (parts::verdict(kind, (text.fit)(fit)))
         ul.rows {
             @for tight in &swept.tight {
-                li.stop[tight.left <= Length::ZERO] { (one(model, tight)) }
+                li.stop[tight.left <= Length::ZERO] .tagged[swept.tightest() == Some(tight)] {
+                    (one(model, tight))
+                }
             }
         }
         p { ((text.reach)(&model.told(swept.reach))) }
