@@ -62,6 +62,11 @@ pub fn section(sheet: Sheet<'_>, survey: &Survey, asked: &[Spot]) -> String {
                 Role::Asked => tape(&mut svg, from, to),
                 Role::Beside => dimension(&mut svg, from, to),
             }
+            if spot.group() == Group::Bow {
+                // A leader (ISO 128), as far as the name.
+                let to = named_at(spot, from).moved(0.0, 9.0);
+                svg.line("quiet", Point::new(to.x, cut.bow), to);
+            }
         }
     }
     for (spot, role) in cast {
@@ -112,14 +117,18 @@ fn ends(cut: &Cut<'_>, spot: Spot) -> Option<(Point, Point)> {
     }
 }
 
+/// Where a bow that is dimensioned from `from` has its reading, and its name below.
+fn named_at(spot: Spot, from: Point) -> Point {
+    from.moved(-14.0, if spot == Spot::BowSecond { 80.0 } else { 34.0 })
+}
+
 fn label(cut: &Cut<'_>, svg: &mut Svg, sheet: Sheet<'_>, survey: &Survey, spot: Spot, role: Role) {
     let Some((from, to)) = ends(cut, spot) else { return };
     // Neighbours are staggered, so that two long readings stand clear of each other.
     let right = SIZE.0 - 2.0;
     let (at, left, right) = match spot {
-        Spot::BowFirst => (from.moved(-14.0, 34.0), FRONT, BOWS[1] - 4.0),
-        Spot::BowThird => (from.moved(-14.0, 34.0), FRONT, right),
-        Spot::BowSecond => (from.moved(-14.0, 80.0), FRONT, right),
+        Spot::BowFirst => (named_at(spot, from), FRONT, BOWS[1] - 4.0),
+        Spot::BowSecond | Spot::BowThird => (named_at(spot, from), FRONT, right),
         Spot::LoopSillToRoof => (Point::new(from.x, 152.0), 4.0, ROOF_AT + 10.0),
         Spot::LoopSillToBow => (Point::new(from.x, 152.0), from.x - 10.0, right),
         _ => (from.toward(to, 0.5), 4.0, right),
