@@ -47,6 +47,11 @@ const RULES_SCRIPT: &str = "rules.js";
 const RULED: [&str; 2] = [DEALER_SCRIPT, BESIDE_SCRIPT];
 const BUILDER_SCRIPT: &str = "builder.js";
 const BUILDER_STYLE: &str = "style/builder.css";
+/// What every screen is built of, and its drawings.
+const FIRST_STYLES: [&str; 2] = ["style/base.css", "style/drawing.css"];
+/// What the screens behind the four dimensions show. The walk brings it behind what its first screens
+/// need; see web/main.js.
+const LATER_STYLES: [&str; 2] = ["style/handover.css", "style/later.css"];
 /// Colours on paper, and the sheet of an order. Browsers bring them behind all that the screen needs.
 pub(crate) const PRINT_STYLE: &str = "style/print.css";
 const PAPER_STYLE: &str = "style/paper.css";
@@ -138,7 +143,8 @@ fn lay_out(web: &Path, walk: &Built, rest: Vec<u8>, beside: &[Built]) -> Result<
     press.add(&walk.wasm_name, walk.wasm.clone());
     press.add(REST, rest);
     press.add_text("main.js", &script(&walk.glue, &boot, "hangtrue_web")?);
-    press.add_text("style.css", &style::minify(&sheets(web)?.join("\n")));
+    press.add_style(web, "style.css", &FIRST_STYLES)?;
+    press.add_style(web, "later.css", &LATER_STYLES)?;
     press.add_style(web, "print.css", &[PRINT_STYLE, PAPER_STYLE])?;
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
     // The page refers to those beside it, and they to the page's folder.
@@ -301,11 +307,7 @@ fn every_reference_is_there(html: &str, page: &str, press: &Press) -> Result<()>
 
 /// The walk's style sheets for the screen, in order.
 pub(crate) fn sheets(web: &Path) -> Result<Vec<String>> {
-    let names = names_in(web, "style")?;
-    let is_own = |name: &String| BESIDE.iter().any(|(_, own)| own.contains(&name.as_str()));
-    let apart = [BUILDER_STYLE, PRINT_STYLE, PAPER_STYLE];
-    let is_page = |name: &&String| !is_own(name) && !apart.contains(&name.as_str());
-    names.iter().filter(is_page).map(|name| read(web, name)).collect()
+    FIRST_STYLES.iter().chain(&LATER_STYLES).map(|name| read(web, name)).collect()
 }
 
 fn with_fault(web: &Path, script: &str) -> Result<String> {
