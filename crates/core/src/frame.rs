@@ -29,17 +29,21 @@ impl Preparation {
         if survey.prepared {
             return Self::default();
         }
-        let short = |reading: Option<Length>, least: Option<Length>| match (reading, least) {
-            (Some(reading), Some(least)) if reading > Length::ZERO && reading < least => {
-                // A channel is cut to what a tape in the yard can mark.
-                (least - reading).ceil_to(survey.unit.step())
+        // What is short of the least is built to `step`: a number that is ordered is rounded down
+        // to it, and then, too, must have the least.
+        let short = |reading: Option<Length>, what, step| {
+            match (reading, profile.limit(what).least()) {
+                (Some(reading), Some(least)) if reading > Length::ZERO && reading < least => {
+                    // A channel is cut to what a tape in the yard can mark.
+                    (least.ceil_to(step) - reading).ceil_to(survey.unit.step())
+                }
+                _ => Length::ZERO,
             }
-            _ => Length::ZERO,
         };
-        let post = |spot| short(survey.lengths(spot).min(), profile.limit(Limited::Post).least());
+        let post = |spot| short(survey.lengths(spot).min(), Limited::Post, survey.unit.step());
         let header = survey.tightest(Dimension::Header).map(|(_, length)| length);
         Self {
-            header_down: short(header, profile.limit(Limited::Header).least()),
+            header_down: short(header, Limited::Header, profile.step(survey.unit)),
             left_out: post(Spot::PostLeft),
             right_out: post(Spot::PostRight),
         }
@@ -68,6 +72,9 @@ mod tests {
     use super::*;
     use crate::bounds::{HEADER_LEAST, POST_LEAST};
     use crate::length::Unit;
+    use crate::order::Numbers;
+    use crate::profile::{End, Ruling, Words};
+    use crate::say::Because;
     use crate::survey::Entry;
     use proptest::prelude::*;
 
@@ -113,6 +120,23 @@ mod tests {
             prop_assert!(HEADER_LEAST.holds(header + built.header_down));
             prop_assert!(POST_LEAST.holds(left + built.left_out));
             prop_assert!(POST_LEAST.holds(right + built.right_out));
+        }
+    }
+
+    /// A dealer orders by the eighth: built to just the least, the header would be ordered less.
+    #[test]
+    fn what_is_ordered_of_a_header_that_is_built_down_has_the_least() {
+        let least = Length::from_sixteenths(7 * 16 + 7);
+        let because = Because::Door(Words::plain("high"));
+        let ruling =
+            Ruling { what: Limited::Header, end: End::Least, bound: least, because, stop: true };
+        let step = Some(Length::from_sixteenths(2));
+        let profile = Profile { step, rulings: vec![ruling], ..Profile::default() };
+        for sixteenths in 1..least.nm() / Length::SIXTEENTH.nm() {
+            let survey = survey(Length::from_sixteenths(sixteenths), least, least);
+            let preparation = Preparation::of(&survey, &profile);
+            let ordered = Numbers::of(&survey, &profile, &preparation).ordered(Dimension::Header);
+            assert!(ordered.unwrap() >= least, "{sixteenths}/16: {ordered:?}");
         }
     }
 

@@ -22,6 +22,7 @@ pub use words::{LANGUAGES, Words};
 
 use std::borrow::Cow;
 
+use crate::finding::Severity;
 use crate::hang::care;
 use crate::length::{Length, Unit};
 use crate::order::Answer;
@@ -143,7 +144,8 @@ impl Profile {
     }
 
     /// The rules as they hold for the door line that `answers` choose: the stricter of
-    /// the dealer's limit and the door's.
+    /// the dealer's limit and the door's. Where the dealer refuses, a door that needs more is no
+    /// reason to ask only.
     #[must_use]
     pub fn chosen(&self, answers: &[Answer]) -> Cow<'_, Self> {
         let Some(door) = self.door(answers) else { return Cow::Borrowed(self) };
@@ -154,9 +156,10 @@ impl Profile {
             let Some(bound) = least.filter(|least| self.limit(what).least() < Some(*least)) else {
                 continue;
             };
+            let stop = self.limit(what).severity(End::Least) == Severity::Stop;
             chosen.rulings.retain(|ruling| (ruling.what, ruling.end) != (what, End::Least));
             let because = Because::Door(door.name.clone());
-            chosen.rulings.push(Ruling { what, end: End::Least, bound, because, stop: false });
+            chosen.rulings.push(Ruling { what, end: End::Least, bound, because, stop });
         }
         Cow::Owned(chosen)
     }
@@ -177,7 +180,6 @@ impl Profile {
 mod tests {
     use super::*;
     use crate::check::{check_order, check_order_as_judged};
-    use crate::finding::Severity;
     use crate::order::Order;
     use crate::say::Message;
 
@@ -313,8 +315,13 @@ mod tests {
             ..Profile::default()
         };
         let chosen = profile.chosen(&[]);
-        let left: Vec<_> = chosen.rulings.iter().map(|one| (one.what, one.stop)).collect();
-        assert_eq!(left, [(Limited::Post, true), (Limited::Header, false)]);
-        assert_eq!(chosen.limit(Limited::Header).least(), header_least);
+        let left: Vec<_> = chosen.rulings.iter().map(|one| (one.what, one.bound)).collect();
+        let four = Length::from_inches(4);
+        assert_eq!(left, [(Limited::Post, four), (Limited::Header, header_least.unwrap())]);
+        // A taller door is no way round what the dealer refuses.
+        assert_eq!(chosen.limit(Limited::Header).severity(End::Least), Severity::Stop);
+        let asks = Profile { rulings: Vec::new(), ..profile.clone() };
+        let asked = asks.chosen(&[]).limit(Limited::Header).severity(End::Least);
+        assert_eq!(asked, Severity::Recheck);
     }
 }

@@ -1,7 +1,6 @@
 //! A header under the least depth is built down, and the order changes with it.
 
 use super::{Context, Rule, exchanged_header_bow};
-use crate::bounds::PLAY;
 use crate::finding::{Finding, Severity};
 use crate::length::Length;
 use crate::profile::{End, Limited};
@@ -22,7 +21,7 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
     // Of a frame said to be prepared, a shallow header is a contradiction to look at;
     // of one as found, it is simply work to be done.
     let (severity, hint) = if context.survey.prepared {
-        if value + PLAY >= least {
+        if limit.about_holds(value) {
             return Vec::new(); // built down to the least, and read to a mark
         }
         (limit.severity(End::Least), Hint::ReadAgain(spot))

@@ -15,6 +15,8 @@ pub enum Subject {
     HeightAndHeader,
     /// What the header depth leaves under the bow.
     UnderBow,
+    /// An ordered number of a frame that has to be built first.
+    Built(Dimension),
 }
 
 /// What a rule found.

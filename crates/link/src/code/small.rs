@@ -15,7 +15,7 @@
 //! A step is 1/16 in or 1 mm. Of each dimension the tightest reading travels, as it was
 //! found; what was typed, the other readings and all texts need the link.
 
-use hangtrue_core::check;
+use hangtrue_core::check::{Report, check};
 use hangtrue_core::order::Order;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Dimension, Length, Spot, Survey, Unit};
@@ -35,9 +35,26 @@ const NO_PLACE: u32 = 3;
 ///
 /// [`None`] when a reading that has to travel is no whole number of sixteenths or
 /// millimetres, or is longer than the code carries (255 15/16 in; 4095 mm; a post
-/// 15 15/16 in or 255 mm): such an order needs the link.
+/// 15 15/16 in or 255 mm); and when what travels would be ordered, or judged, otherwise than all
+/// that was read: such an order needs the link.
 #[must_use]
 pub fn small(order: &Order) -> Option<String> {
+    let symbols = symbols(order)?;
+    let sent = parse(&mut Reader::new(&symbols)).ok()?;
+    let meant = check(&order.survey, &Profile::default());
+    let opened = check(&sent.survey, &Profile::default());
+    let ordered = |report: &Report| Dimension::ALL.map(|which| report.numbers.ordered(which));
+    if (ordered(&opened), opened.verdict) != (ordered(&meant), meant.verdict) {
+        return None;
+    }
+    let mut all = symbols;
+    let check = check_symbols(&all);
+    all.extend(check);
+    Some(letters(&all))
+}
+
+/// The data of the code.
+fn symbols(order: &Order) -> Option<Vec<u8>> {
     let survey = &order.survey;
     let steps = |length: Length, bits: u32| {
         let step = survey.unit.step();
@@ -64,17 +81,14 @@ pub fn small(order: &Order) -> Option<String> {
             }
         }
     }
-    for (spots, bits) in [(CLOSING, 12), (POSTS, 8)] {
-        for spot in spots {
-            // The last one that counts: the re-reading, where there is one.
-            let length = survey.lengths(spot).last();
-            out.put(length.map_or(Some(0), |length| steps(length, bits))?, bits);
-        }
+    // Of a closing reading the last one that counts, the re-reading where there is one; of a post
+    // the narrowest, which is what is built out.
+    let closing = CLOSING.map(|spot| (survey.lengths(spot).last(), 12));
+    let posts = POSTS.map(|spot| (survey.lengths(spot).min(), 8));
+    for (length, bits) in closing.into_iter().chain(posts) {
+        out.put(length.map_or(Some(0), |length| steps(length, bits))?, bits);
     }
-    let mut symbols = out.finish();
-    let check = check_symbols(&symbols);
-    symbols.extend(check);
-    Some(letters(&symbols))
+    Some(out.finish())
 }
 
 /// A small order that was read.
@@ -118,7 +132,7 @@ pub fn read_small(text: &str) -> Result<Small, SmallError> {
     let order = parse(&mut Reader::new(data)).map_err(|_| SmallError::Contents)?;
     let letters = letters(&symbols);
     // Only what `small` writes is read.
-    if small(&order).as_deref() != Some(&letters) {
+    if self::symbols(&order).as_deref() != Some(data) {
         return Err(SmallError::Contents);
     }
     let corrected = changes.iter().map(|change| change.at.saturating_add(1)).collect();
@@ -229,6 +243,50 @@ mod tests {
         }
     }
 
+    fn usual() -> Survey {
+        let mut survey = Survey::new(Unit::Inch);
+        for (spot, text) in [
+            (Spot::WidthMiddle, "92"),
+            (Spot::HeightCenter, "101"),
+            (Spot::HeaderCenter, "9"),
+            (Spot::BowFirst, "1 1/4"),
+        ] {
+            survey.add(spot, text);
+        }
+        survey
+    }
+
+    #[test]
+    fn of_a_post_read_twice_the_narrower_is_built_out() {
+        let mut survey = usual();
+        for (spot, text) in
+            [(Spot::PostLeft, "2 1/4"), (Spot::PostLeft, "2 1/2"), (Spot::PostRight, "3")]
+        {
+            survey.add(spot, text);
+        }
+        let ordered =
+            |survey: &Survey| check(survey, &Profile::default()).numbers.ordered(Dimension::Width);
+        let code = small(&Order { survey: survey.clone(), ..Order::default() }).unwrap();
+        let sent = read_small(&code).unwrap().order.survey;
+        assert_eq!(ordered(&sent), ordered(&survey));
+        assert_eq!(ordered(&sent), Some(Length::from_sixteenths(91 * 16 + 12)));
+    }
+
+    #[test]
+    fn what_would_be_judged_otherwise_needs_the_link() {
+        let fits = |spot, text: &str| {
+            let mut survey = usual();
+            survey.add(spot, text);
+            small(&Order { survey, ..Order::default() }).is_some()
+        };
+        assert!(fits(Spot::WidthLow, "92 1/8"));
+        for (spot, text) in
+            [(Spot::WidthLow, "91 x"), (Spot::WidthLow, "95"), (Spot::PostLeft, "0")]
+        {
+            assert!(!fits(spot, text), "{text}");
+        }
+    }
+
     #[test]
     fn what_does_not_fit_needs_the_link() {
         let fits = |text: &str| {
@@ -240,7 +298,7 @@ mod tests {
         assert!(!fits("300"));
         // Nought stands for no reading.
         assert!(!fits("0"));
-        // The order has no such reading at all: nothing has to travel.
+        // The order has no such reading at all, here or there.
         assert!(fits("wide"));
         let dated = |year, month, day| {
             let date = Some(Date { year, month, day });

@@ -151,6 +151,9 @@ fn subject(subject: Subject) -> String {
         Subject::Reading(spot) => capital(names::spot(spot)),
         Subject::HeightAndHeader => "Height and header depth together".to_owned(),
         Subject::UnderBow => "The room between the header's underside and the bow".to_owned(),
+        Subject::Built(dimension) => {
+            [&capital(names::dimension(dimension)), " once the frame is built"].concat()
+        }
     }
 }
 

@@ -151,6 +151,9 @@ fn subject(subject: Subject) -> String {
         Subject::Reading(spot) => capital(names::spot(spot)),
         Subject::HeightAndHeader => "Altura y profundidad del dintel juntas".to_owned(),
         Subject::UnderBow => "Espacio entre la parte de abajo del dintel y el arco".to_owned(),
+        Subject::Built(dimension) => {
+            [&capital(names::dimension(dimension)), " cuando el marco esté hecho"].concat()
+        }
     }
 }
 

@@ -150,6 +150,9 @@ fn subject(subject: Subject) -> String {
         Subject::Reading(spot) => capital(names::spot(spot)),
         Subject::HeightAndHeader => "Hauteur et profondeur du linteau ensemble".to_owned(),
         Subject::UnderBow => "Espace entre le dessous du linteau et l’arceau".to_owned(),
+        Subject::Built(dimension) => {
+            [&capital(names::dimension(dimension)), " une fois le cadre préparé"].concat()
+        }
     }
 }
 
