@@ -29,7 +29,8 @@ fn what_differs_stands_first_with_the_likely_slip() {
     let table = run(&["compare", "--output", "table", &demo("demo-2.json"), reread.path()]);
     golden("compare-table.txt", &table.stdout);
     let short = run(&["compare", "--differences", &demo("demo-2.json"), reread.path()]);
-    assert_eq!(lines(&short.stdout).len(), 2);
+    // The number, its reading, and what is made of them.
+    assert_eq!(lines(&short.stdout).len(), 3);
 }
 
 #[test]
@@ -58,6 +59,28 @@ fn what_goes_with_the_order_is_compared() {
     let told: Vec<_> = rows.iter().map(|row| (&row["item"], &row["standing"])).collect();
     assert!(told.contains(&(&"prepared".into(), &"apart".into())), "{told:?}");
     assert!(told.contains(&(&"vehicle".into(), &"one-only".into())), "{told:?}");
+}
+
+/// Another door line, and a reading that nobody can read: they do not agree.
+#[test]
+fn answers_and_what_could_not_be_read_are_compared() {
+    let order = std::fs::read_to_string(demo("demo-2.json")).unwrap();
+    let door = |key: &str| {
+        format!(r#""prepared": true,"answers":[{{"question":"door","answer":"{key}"}}]"#)
+    };
+    let with = |key: &str| order.replace(r#""prepared": true"#, &door(key));
+    let [rail, high] = [scratch("rail.json", &with("rail")), scratch("high.json", &with("high"))];
+    let done = run(&["compare", "--differences", rail.path(), high.path()]);
+    let rows = lines(&done.stdout);
+    assert_eq!((done.code, rows.len()), (1, 1), "{}", done.stdout);
+    assert_eq!((&rows[0]["item"], &rows[0]["standing"]), (&"answers".into(), &"apart".into()));
+    let table = run(&["compare", "--output", "table", rail.path(), high.path()]);
+    assert!(table.stdout.ends_with("\nThe ordered numbers agree; what goes with them differs.\n"));
+    let slip = order.replace(r#""center": "9 3/4""#, r#""center": "9 3/4","left": "9 x""#);
+    let slip = scratch("slip.json", &slip);
+    let done = run(&["compare", "--differences", &demo("demo-2.json"), slip.path()]);
+    let told: Vec<_> = lines(&done.stdout).iter().map(|row| row["item"].clone()).collect();
+    assert!(told.contains(&"unreadable".into()) && told.contains(&"verdict".into()), "{told:?}");
 }
 
 #[test]

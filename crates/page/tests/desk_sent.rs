@@ -165,7 +165,9 @@ fn two_orders_of_one_truck_are_compared_reading_by_reading() {
     assert_eq!(type_in(&mut model, "paste", &link(&sent(SOUND))), [Effect::focus("sent-0")]);
     assert_eq!(model.sent.len(), 2);
     let shown = view(&model);
-    let [apart] = rows(&shown, "apart")[..] else { panic!("other rows apart") };
+    // What is ordered, and a reading.
+    let [number, apart] = rows(&shown, "apart")[..] else { panic!("other rows apart") };
+    assert!(number.contains("Post-to-post width<") && number.contains("−1/16 in"), "{number}");
     assert!(apart.contains("−1 in") && apart.contains("one-inch mark"), "{apart}");
     assert_eq!(rows(&shown, "one-only").len(), 1);
     // A third takes the place of the second; the first can be put away.
@@ -177,6 +179,28 @@ fn two_orders_of_one_truck_are_compared_reading_by_reading() {
     press(&mut model, "close:9");
     press(&mut model, "fresh");
     assert!(model.sent.is_empty());
+}
+
+/// No reading of one stands beside a reading of the other: the numbers tell them apart.
+#[test]
+fn two_orders_that_were_read_at_other_places_are_not_said_to_agree() {
+    let mut model = model();
+    type_in(&mut model, "paste", &link(&sent(SOUND)));
+    let mut elsewhere = Order::default();
+    elsewhere.survey.prepared = true;
+    for (spot, text) in [
+        (Spot::WidthLow, "95"),
+        (Spot::HeightLeft, "98"),
+        (Spot::HeaderLeft, "10"),
+        (Spot::BowSecond, "2"),
+    ] {
+        elsewhere.survey.add(spot, text);
+    }
+    type_in(&mut model, "paste", &link(&elsewhere));
+    let shown = view(&model);
+    assert_eq!(rows(&shown, "apart").len(), 4);
+    assert!(shown.contains("The two orders differ."));
+    assert!(!shown.contains("No reading stands apart."));
 }
 
 #[test]

@@ -5,7 +5,7 @@ use std::process::ExitCode;
 use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::compare::{Item as Compared, Row, Standing, numbers, readings};
 use hangtrue_core::say::{Speaker, capital};
-use hangtrue_core::{Length, Unit};
+use hangtrue_core::{Length, Spot, Survey, Unit};
 use serde::Serialize;
 
 use super::exit;
@@ -67,7 +67,7 @@ pub(crate) fn run(args: args::Compare, out: &mut Out) -> anyhow::Result<ExitCode
     for row in readings(&a.0.order.survey, &b.0.order.survey) {
         rows.push(told(&row, &a.0, &b.0));
     }
-    rows.extend(details(&a.0, &b.0));
+    rows.extend(details(&a, &b));
     let different = rows.iter().any(Told::differs);
     if args.differences {
         rows.retain(Told::differs);
@@ -107,6 +107,8 @@ fn verdict(rows: &[Told], different: bool) -> String {
         "The ordered numbers differ."
     } else if rows.iter().any(|told| told.kind == "reading" && told.standing == "apart") {
         "The ordered numbers agree; readings differ."
+    } else if rows.iter().any(|told| told.kind == "order" && told.standing == "apart") {
+        "The ordered numbers agree; what goes with them differs."
     } else if different {
         "The ordered numbers agree; not everything is in both."
     } else {
@@ -156,28 +158,44 @@ fn told(row: &Row, a: &Content, b: &Content) -> Told {
     }
 }
 
-fn reading_name(speaker: Speaker, spot: hangtrue_core::Spot, index: usize) -> String {
+fn reading_name(speaker: Speaker, spot: Spot, index: usize) -> String {
     let name = capital(speaker.spot(spot));
     if index == 0 { name } else { format!("{name}, repeat {index}") }
 }
 
 /// What goes with the numbers and is not the same in both.
-fn details(a: &Content, b: &Content) -> Vec<Told> {
+fn details(a: &(Content, Report), b: &(Content, Report)) -> Vec<Told> {
     let yes = |is: bool| if is { "yes" } else { "no" }.to_owned();
-    let details = |content: &Content| {
+    let details = |(content, report): &(Content, Report)| {
         let order = &content.order;
+        let answers = order.answers.iter().map(|one| [&one.question, ": ", &one.answer].concat());
+        let rules = order.profile.as_ref();
         [
             order.survey.unit.key().to_owned(),
+            report.verdict.key().to_owned(),
             yes(order.survey.prepared),
             order.old_door_in.map(yes).unwrap_or_default(),
+            unread(&order.survey).join(", "),
+            answers.collect::<Vec<_>>().join(", "),
+            rules
+                .map(|(name, revision)| format!("{name}, revision {revision}"))
+                .unwrap_or_default(),
             order.vehicle.clone(),
+            order.note.clone(),
+            order.contact.clone(),
         ]
     };
     let names = [
         ("unit", "Unit"),
+        ("verdict", "Verdict"),
         ("prepared", "Frame as it will stay"),
         ("old_door_in", "Old door still in"),
+        ("unreadable", "Could not be read"),
+        ("answers", "Answers"),
+        ("profile", "Rules"),
         ("vehicle", "Vehicle"),
+        ("note", "Note"),
+        ("contact", "Contact"),
     ];
     let value = |text: String| (!text.is_empty()).then_some(Value { nm: None, text });
     names
@@ -202,6 +220,15 @@ fn details(a: &Content, b: &Content) -> Vec<Told> {
             name: name.to_owned(),
         })
         .collect()
+}
+
+/// The readings that are no length, and where they stand.
+fn unread(survey: &Survey) -> Vec<String> {
+    let all = Spot::ALL
+        .into_iter()
+        .flat_map(|spot| survey.entries(spot).iter().map(move |entry| (spot, entry)));
+    let wrong = all.filter(|(_, entry)| !entry.struck && entry.read.is_err());
+    wrong.map(|(spot, entry)| [&spot.key(), ": ", &entry.text].concat()).collect()
 }
 
 fn cells(told: &Told) -> [Cell; 5] {

@@ -11,7 +11,7 @@ use crate::text::desk::Desk;
 use crate::view::parts::choose_file;
 use crate::view::{opened, sheet};
 use hangtrue_core::check::Report;
-use hangtrue_core::compare::{Item, Row, Standing, readings, values};
+use hangtrue_core::compare::{Item, Row, Standing, numbers, readings, values};
 use hangtrue_core::say::{Speaker, capital};
 use hangtrue_core::{Dimension, Length, Unit};
 use hangtrue_link::code::{Said, characters};
@@ -30,7 +30,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     (phoned(scene, title(scene, orders.len(), at, sent), (sent, report)))
                 }
             }
-            @if let [(first, _), (second, _)] = orders.as_slice() {
+            @if let [first, second] = orders.as_slice() {
                 (both(scene, first, second))
             }
             div.orders {
@@ -159,18 +159,26 @@ fn phoned(scene: Scene<'_>, title: String, (sent, report): (&Sent, &Report)) -> 
     }
 }
 
-/// Two orders for one truck.
-fn both(scene: Scene<'_>, first: &Sent, second: &Sent) -> Markup {
+/// Two orders for one truck: what is ordered, and every reading. No two readings stand apart where
+/// none was taken at the same place: then the numbers do.
+fn both(scene: Scene<'_>, first: &(&Sent, Report), second: &(&Sent, Report)) -> Markup {
     let text = &scene.desk().sent;
-    let rows = readings(&first.order.survey, &second.order.survey);
-    let apart = rows.iter().any(|row| row.standing == Standing::Apart);
+    let [one, other] = [&first.0.order, &second.0.order];
+    let (unit, other_unit) = (one.survey.unit, other.survey.unit);
+    let mut rows = numbers((&first.1, unit), (&second.1, other_unit));
+    let number_differs = rows.iter().any(|row| row.standing >= Standing::OneOnly);
+    rows.extend(readings(&one.survey, &other.survey));
+    let differ = number_differs
+        || rows.iter().any(|row| row.standing == Standing::Apart)
+        || (one.survey.prepared, &one.answers) != (other.survey.prepared, &other.answers)
+        || first.1.verdict != second.1.verdict;
     html! {
         section.compare {
             h2 { (text.both) }
-            p.agrees[!apart].differs[apart] {
-                (if apart { text.both_differ } else { text.both_agree })
+            p.agrees[!differ].differs[differ] {
+                (if differ { text.both_differ } else { text.both_agree })
             }
-            (table(scene, [text.first, text.second], &rows, first.order.survey.unit))
+            (table(scene, [text.first, text.second], &rows, unit))
         }
     }
 }
