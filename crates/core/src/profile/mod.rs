@@ -308,16 +308,16 @@ mod tests {
             let bound = Length::from_inches(inches);
             Ruling { what, end: End::Least, bound, because: because(), stop: true }
         };
-        let header_least = Some(Length::from_inches(12));
+        let twelve = Length::from_inches(12);
         let profile = Profile {
             rulings: vec![ruling(Limited::Header, 8), ruling(Limited::Post, 4)],
-            doors: vec![Door { header_least, ..Door::default() }],
+            doors: vec![Door { header_least: Some(twelve), ..Door::default() }],
             ..Profile::default()
         };
         let chosen = profile.chosen(&[]);
         let left: Vec<_> = chosen.rulings.iter().map(|one| (one.what, one.bound)).collect();
         let four = Length::from_inches(4);
-        assert_eq!(left, [(Limited::Post, four), (Limited::Header, header_least.unwrap())]);
+        assert_eq!(left, [(Limited::Post, four), (Limited::Header, twelve)]);
         // A taller door is no way round what the dealer refuses.
         assert_eq!(chosen.limit(Limited::Header).severity(End::Least), Severity::Stop);
         let asks = Profile { rulings: Vec::new(), ..profile.clone() };
