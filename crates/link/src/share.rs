@@ -11,28 +11,41 @@ use hangtrue_core::{Dimension, Length, Spot};
 
 use crate::say;
 
-/// `W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in`; `?` for a number that is missing.
+/// `W 92 3/16 H 101 1/2 header 9 1/2 bow 1 1/4 in`; `?` for a number that is missing. Where the frame
+/// has to be built first that stands behind it, with what was found: nobody cuts a door to a number
+/// that is nowhere yet without having been told.
 #[must_use]
 pub fn line(report: &Report, speaker: Speaker) -> String {
     let unit = speaker.unit.key();
     let words = say::lines(speaker.language);
-    let mut line = String::new();
-    for dimension in Dimension::ALL {
-        line.push_str((words.short)(dimension));
-        line.push(' ');
-        match report.numbers.ordered(dimension) {
+    let told = |dimension, length: Option<Length>| {
+        let mut told = [(words.short)(dimension), " "].concat();
+        match length {
             Some(length) => {
                 let text = length.text(speaker.unit);
                 let bare = text.strip_suffix(unit).unwrap_or(&text).trim_end();
                 // An ordered number is a whole number of steps; a mark for "about"
                 // would only stand where a profile's step is none of the tape's.
-                line.extend(bare.chars().filter(char::is_ascii));
+                told.extend(bare.chars().filter(char::is_ascii));
             }
-            None => line.push('?'),
+            None => told.push('?'),
         }
-        line.push(' ');
+        told.push(' ');
+        told
+    };
+    let ordered = |dimension| told(dimension, report.numbers.ordered(dimension));
+    let mut line: String = Dimension::ALL.map(ordered).concat() + unit;
+    if report.preparation.needed() {
+        line.push_str(words.once_built);
+        for dimension in Dimension::ALL {
+            if report.preparation.change(dimension) != Length::ZERO {
+                let found = report.numbers.get(dimension).map(|number| number.as_found);
+                line.push_str(&told(dimension, found));
+            }
+        }
+        line.push_str(unit);
+        line.push_str(words.measure_again);
     }
-    line.push_str(unit);
     line
 }
 

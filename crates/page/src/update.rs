@@ -6,7 +6,7 @@ mod handover;
 mod typing;
 mod walk;
 
-pub(crate) use dealer::ANSWER;
+pub(crate) use dealer::{ANSWER, after_the_readings};
 pub(crate) use typing::unconfirm;
 
 use crate::address::Address;

@@ -6,6 +6,11 @@ use hangtrue_core::Dimension;
 pub(crate) struct Lines {
     /// The short name of a number, plain ASCII, for one line.
     pub(crate) short: fn(Dimension) -> &'static str,
+    /// Behind the line of an order whose frame has to be built first, plain ASCII too; before what
+    /// was found.
+    pub(crate) once_built: &'static str,
+    /// Behind what was found.
+    pub(crate) measure_again: &'static str,
     /// Heading.
     pub(crate) heading: &'static str,
     /// What stands between a name and what it names.

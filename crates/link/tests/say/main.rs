@@ -87,7 +87,7 @@ fn an_order_as_text() {
             let lines = |text: &str| text.lines().count();
             assert_eq!(lines(&source), lines(&summary(language)));
             // One line of a text message: plain ASCII, the same numbers.
-            assert!(line(language).is_ascii() && line(language).ends_with(unit.key()));
+            assert!(line(language).is_ascii() && line(language).contains(unit.key()));
             let digits =
                 |text: String| text.chars().filter(char::is_ascii_digit).collect::<String>();
             assert_eq!(digits(line(Language::English)), digits(line(language)));

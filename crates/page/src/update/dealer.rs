@@ -57,6 +57,6 @@ pub(super) fn change(model: &mut Model, key: &str) -> Vec<Effect> {
 }
 
 /// The screen after the readings: the dealer's questions, if there are any.
-pub(super) fn after_the_readings(model: &Model) -> Step {
+pub(crate) fn after_the_readings(model: &Model) -> Step {
     if model.profile.questions.is_empty() { Step::Check } else { Step::Questions }
 }

@@ -86,7 +86,7 @@ pub(super) fn body(scene: Scene<'_>, judged: bool) -> Markup {
             (order::numbers(scene))
             (picture::order(scene))
         }
-        (frame::to_be_built(scene))
+        @if scene.report.preparation.needed() { (frame::to_be_built(scene)) }
         (order::findings(scene, false))
         section {
             h2 { (text.readings) }

@@ -4,8 +4,9 @@ use super::{Scene, parts, picture, reading};
 use crate::event::Action;
 use crate::field::Field;
 use crate::model::{Held, Model};
-use hangtrue_core::say::JudgeSays;
-use hangtrue_core::say::capital;
+use crate::update::after_the_readings;
+use hangtrue_core::say::{JudgeSays, capital};
+use hangtrue_core::{Dimension, Group, Spot};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -21,6 +22,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 p.kicker { (if repeat { text.again_heading } else { text.heading }) }
                 (parts::heading(&capital(model.speaker().spot(field.spot))))
                 p.lede { (why(scene)) }
+                @if let Some(caution) = caution(scene, field.spot) { (parts::caution(caution)) }
                 @if repeat {
                     p { (text.again) }
                     p.hint { (text.hidden) }
@@ -37,8 +39,24 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 (parts::submit(scene.text().button.next))
                 (parts::button(&Action::Skip, scene.text().button.skip))
             }
+            // Nobody has to turn down every one of them.
+            @if model.back_to.is_none() {
+                (parts::to(after_the_readings(model), scene.later().check.heading))
+            }
         }
     }
+}
+
+/// The caution of the dimension that is read there, or on a like way up.
+fn caution(scene: Scene<'_>, spot: Spot) -> Option<&'static str> {
+    let dimension = match spot.group() {
+        Group::Width => Dimension::Width,
+        Group::Height | Group::Diagonal => Dimension::Height,
+        Group::Header => Dimension::Header,
+        Group::Bow | Group::Loop => Dimension::Bow,
+        Group::Post => return None,
+    };
+    (scene.text().dimension)(dimension).caution
 }
 
 /// What the reading is worth, in plain words, as it was when it was offered: without

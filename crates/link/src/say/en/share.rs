@@ -10,6 +10,8 @@ pub(crate) static LINES: Lines = Lines {
         Dimension::Header => "header",
         Dimension::Bow => "bow",
     },
+    once_built: " ONCE THE FRAME IS BUILT; found ",
+    measure_again: ". Re-measure then.",
     heading: "Rear door order",
     colon: ": ",
     about: ["Vehicle", "Contact", "Note"],

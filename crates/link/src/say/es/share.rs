@@ -10,6 +10,8 @@ pub(crate) static LINES: Lines = Lines {
         Dimension::Header => "dintel",
         Dimension::Bow => "arco",
     },
+    once_built: " CON EL MARCO YA HECHO; hoy mide ",
+    measure_again: ". Mida de nuevo entonces.",
     heading: "Pedido de puerta trasera",
     colon: ": ",
     about: ["Vehículo", "Contacto", "Nota"],

@@ -10,6 +10,8 @@ pub(crate) static LINES: Lines = Lines {
         Dimension::Header => "linteau",
         Dimension::Bow => "arceau",
     },
+    once_built: " UNE FOIS LE CADRE FAIT; mesure ce jour ",
+    measure_again: ". Mesurez de nouveau ensuite.",
     heading: "Commande de porte arrière",
     colon: "\u{a0}: ",
     about: ["Véhicule", "Coordonnées", "Remarque"],
