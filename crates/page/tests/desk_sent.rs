@@ -233,6 +233,41 @@ fn the_six_characters_name_the_number_and_change_nothing_by_themselves() {
 }
 
 #[test]
+fn a_number_known_to_be_misheard_is_asked_for_first_and_makes_no_order_unseen() {
+    let mut model = model();
+    let order = sent(SOUND);
+    let report = check(&order.survey, &model.profile);
+    let letters = characters(&Said::of(&report, order.survey.unit)).unwrap();
+    say(&mut model, ["92 3/16", "101 5/16", "9 1/2", "1 1/4"]);
+    assert!(view(&model).contains("class=\"verdict clear\""));
+    type_in(&mut model, "heard", &letters);
+    let shown = view(&model);
+    let asked = "Ask for the sill-to-header height again: 101 5/16 in was typed, by the check \
+                 characters it was 101 1/2 in.";
+    assert!(shown.contains(asked) && !shown.contains("class=\"verdict clear\""), "{shown}");
+    assert_eq!(press(&mut model, "keep"), [Effect::focus("heard")]);
+    assert!(model.sent.is_empty());
+    // Who presses again has looked.
+    press(&mut model, "keep");
+    assert_eq!(model.sent.len(), 1);
+}
+
+/// The order of a frame that is still to be built says so, and is not held against itself.
+#[test]
+fn what_was_phoned_for_after_building_says_so_in_the_order() {
+    let mut model = model();
+    say(&mut model, SOUND);
+    press(&mut model, "keep");
+    assert!(model.sent[0].order.note.is_empty());
+    assert!(!view(&model).contains("All four numbers are as they were sent."));
+    press(&mut model, "fresh");
+    say(&mut model, SOUND);
+    type_in(&mut model, "built", "yes");
+    press(&mut model, "keep");
+    assert!(model.sent[0].order.note.contains("measure again before a door is cut"));
+}
+
+#[test]
 fn the_numbers_are_read_back_digit_by_digit() {
     let mut model = model();
     assert!(view(&model).contains("read them back digit by digit"));

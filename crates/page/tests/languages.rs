@@ -303,6 +303,7 @@ fn every_question_is_put_in_every_language() {
     for slip in [SlipKind::Digit, SlipKind::Units, SlipKind::SixteenthsEighths, SlipKind::Other] {
         asks.push(Ask::Meant { spot, said: first, meant: second, slip });
     }
+    asks.push(Ask::Misheard { spot, said: first, meant: second });
     for ask in asks {
         // A new kind of question has to be thought of above.
         match &ask {
@@ -316,6 +317,7 @@ fn every_question_is_put_in_every_language() {
             | Ask::BowFrom(_)
             | Ask::Build(_)
             | Ask::Meant { .. }
+            | Ask::Misheard { .. }
             | Ask::ReadAgain(_)
             | Ask::Unusual { .. }
             | Ask::Take { .. }

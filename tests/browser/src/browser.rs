@@ -96,12 +96,6 @@ impl Browser {
         self.engine
     }
 
-    /// The last lines that the driver and the browser said at their error output.
-    #[must_use]
-    pub fn said(&self) -> String {
-        self.drive.said()
-    }
-
     /// Puts another site behind the browser, at an origin that this session has not seen, and
     /// returns to an empty page.
     ///

@@ -128,7 +128,7 @@ fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
                 Err(anyhow!("{}", text.unwrap_or_else(|| "a panic without a text".to_owned())))
             }
         };
-        let said = browser.said();
+        let said = browser.drive.said();
         browser.close().await;
         result.map_err(|error| {
             let told = told(&error);

@@ -66,6 +66,15 @@ pub enum Ask {
         /// What probably went wrong.
         slip: SlipKind,
     },
+    /// A number that the check characters say was another.
+    Misheard {
+        /// Where.
+        spot: Spot,
+        /// What was typed.
+        said: Length,
+        /// What it was by the characters.
+        meant: Length,
+    },
     /// Readings that do not fit together: read again.
     ReadAgain(Vec<Spot>),
     /// A size that few openings have.

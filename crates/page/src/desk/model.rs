@@ -4,14 +4,16 @@ use super::ask::Ask;
 use super::effect::Effect;
 use super::event::Camera;
 use super::many::Many;
-use super::phone::Phone;
+use super::phone::{Phone, main_spot};
 use super::sent::{Sent, Trouble};
 use crate::address::DEALER_PAGE;
 use crate::language::title;
 use crate::model::Environment;
 use crate::text::desk::Desk;
+use hangtrue_core::check::Report;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::Speaker;
+use hangtrue_link::code::{Misheard, Outcome, compare};
 
 /// An order and another one of the same truck.
 pub(super) const MOST_SENT: usize = 2;
@@ -41,6 +43,8 @@ pub struct Model {
     pub phone: Phone,
     /// The check characters as they were heard.
     pub heard: String,
+    /// The characters over which no order was made, once: they say that a number is another.
+    pub warned: String,
     /// What is typed or pasted where an order is opened.
     pub paste: String,
     /// Why the last text that was to be opened gave no order.
@@ -100,6 +104,28 @@ impl Model {
     /// The one question to put to the caller now.
     #[must_use]
     pub fn ask(&self) -> Ask {
-        self.phone.ask(&self.phone.report(&self.profile))
+        self.ask_of(&self.phone.report(&self.profile))
+    }
+
+    /// The same, with the check of what was said. What is known to be misheard comes before what
+    /// the numbers themselves say.
+    pub(super) fn ask_of(&self, report: &Report) -> Ask {
+        let misheard = self.misheard().filter(|ask| !self.phone.stands.contains(ask));
+        misheard.unwrap_or_else(|| self.phone.ask(report))
+    }
+
+    /// The number that the check characters say is another, if they name one.
+    fn misheard(&self) -> Option<Ask> {
+        let Ok(Outcome::Differs(all)) = compare(&self.phone.said(), self.heard.trim()) else {
+            return None;
+        };
+        all.iter().find_map(|one| match one {
+            Misheard::Number { dimension, typed: Some(typed), likely } => Some(Ask::Misheard {
+                spot: main_spot(*dimension),
+                said: *typed,
+                meant: *likely.first()?,
+            }),
+            _ => None,
+        })
     }
 }

@@ -24,17 +24,19 @@ pub struct Sent {
     /// Characters of a spoken code that were put right, counted from 1: until the caller
     /// has confirmed the numbers the order is a proposal.
     pub corrected: Vec<usize>,
+    /// Whether it was made here of what was said: it is not held against that.
+    pub phoned: bool,
 }
 
 impl Sent {
     fn new(order: Order) -> Self {
-        Self { name: String::new(), order, judged: true, corrected: Vec::new() }
+        Self { name: String::new(), order, judged: true, corrected: Vec::new(), phoned: false }
     }
 
     /// What was phoned in, as an order.
     #[must_use]
     pub fn phoned(order: Order) -> Self {
-        Self::new(order)
+        Self { phoned: true, ..Self::new(order) }
     }
 
     /// With the name of the file it came in, where its sender did not name it.

@@ -13,6 +13,7 @@ use crate::text::desk::Desk;
 use hangtrue_core::order::Order;
 use hangtrue_core::say::Speaker;
 use hangtrue_core::{Survey, Unit};
+use hangtrue_link::code::{Outcome, compare};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
@@ -211,13 +212,26 @@ fn save(model: &Model, at: usize, format: Format) -> Vec<Effect> {
 
 /// Makes an order of what was phoned in, to be kept, printed and sent like any other.
 fn keep(model: &mut Model) -> Vec<Effect> {
+    let disagrees = matches!(
+        compare(&model.phone.said(), model.heard.trim()),
+        Ok(Outcome::Differs(_) | Outcome::Refused)
+    );
+    // Once: who looked at it and presses again knows better.
+    if disagrees && model.warned != model.heard {
+        model.warned = model.heard.clone();
+        return vec![Effect::focus("heard")];
+    }
     let report = model.phone.report(&model.profile);
+    let built = model.phone.survey.prepared;
+    let note = if built { Desk::of(model.speaker().language).phone.built } else { "" };
     let order = Order {
         survey: model.phone.survey.clone(),
         claimed: report.verdict,
         language: model.speaker().language.key().to_owned(),
         date: model.environment.today,
         profile: model.profile.named(),
+        // The frame is not built yet: an order has no other place that says so.
+        note: note.to_owned(),
         ..Order::default()
     };
     opened(model, Sent::phoned(order))
@@ -274,6 +288,7 @@ fn fresh(model: &mut Model) -> Vec<Effect> {
     let survey = Survey::new(model.phone.survey.unit);
     model.phone = Phone { survey, ..Phone::default() };
     model.heard.clear();
+    model.warned.clear();
     model.paste.clear();
     model.trouble = None;
     model.sent.clear();

@@ -68,6 +68,8 @@ pub struct Phone {
     pub next: &'static str,
     /// Make an order of what was said, to print, save or send.
     pub keep: &'static str,
+    /// The note of an order whose numbers are said to be of the frame after it is built.
+    pub built: &'static str,
     /// Another call.
     pub fresh: &'static str,
     /// Heading over the question.

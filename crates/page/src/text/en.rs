@@ -172,7 +172,7 @@ pub(super) static LATER: Later = Later {
     },
     opened: Opened {
         heading: "An order for a roll-up door",
-        lede: "Read from the link. Every rule was run again here: a link is a claim, not a proof.",
+        lede: "Every rule was run again here: what was sent is a claim, not a proof.",
         disagrees: |claimed, found| {
             format!(
                 "The writer was shown “{claimed}”; checked here it is “{found}”. Ask the sender \

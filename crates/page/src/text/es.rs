@@ -176,8 +176,7 @@ pub(super) static LATER: Later = Later {
     },
     opened: Opened {
         heading: "Un pedido de puerta enrollable",
-        lede: "Leído del enlace. Aquí se aplicaron otra vez todas las reglas: un enlace afirma, no \
-               prueba.",
+        lede: "Aquí se aplicaron otra vez todas las reglas: lo enviado afirma, no prueba.",
         disagrees: |claimed, found| {
             format!(
                 "A quien lo escribió se le mostró “{claimed}”; aquí resulta “{found}”. Pregunte a \

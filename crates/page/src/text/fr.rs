@@ -179,8 +179,8 @@ pub(super) static LATER: Later = Later {
     },
     opened: Opened {
         heading: "Une commande de porte à enroulement",
-        lede: "Lue dans le lien. Toutes les règles ont été appliquées de nouveau ici\u{a0}: un \
-               lien affirme, il ne prouve pas.",
+        lede: "Toutes les règles ont été appliquées de nouveau ici\u{a0}: ce qui a été envoyé \
+               affirme, et ne prouve pas.",
         disagrees: |claimed, found| {
             format!(
                 "L’auteur a vu «\u{a0}{claimed}\u{a0}»; vérifiée ici, c’est «\u{a0}{found}\u{a0}». \

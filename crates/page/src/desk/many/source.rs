@@ -136,6 +136,7 @@ impl Source {
             order: item.order.ok()?,
             judged: item.judged,
             corrected: Vec::new(),
+            phoned: false,
         })
     }
 }

@@ -28,7 +28,7 @@ fn ask(scene: Scene<'_>) -> Markup {
             p.sentence { ((scene.desk().ask)(scene.ask, speaker)) }
             @if answered {
                 div.row {
-                    @if let Ask::Meant { spot, meant, .. } = scene.ask {
+                    @if let Ask::Meant { spot, meant, .. } | Ask::Misheard { spot, meant, .. } = scene.ask {
                         @let typed = speaker.language.typed(&meant.text(speaker.unit));
                         @let field = Field::first(*spot);
                         button type="button" data-act=(Action::Use(field, typed).code()) {
@@ -55,6 +55,9 @@ fn found(scene: Scene<'_>) -> Markup {
     let found: Vec<_> = report.findings.iter().filter(|f| f.rule != "missing").collect();
     let severity = found.iter().map(|finding| finding.severity).max();
     let verdict = severity.map_or(Verdict::Clear, Verdict::from);
+    // Nothing is clear that was not heard as it was said.
+    let heard = !matches!(scene.ask, Ask::Misheard { .. });
+    let verdict = if heard { verdict } else { verdict.max(Verdict::Recheck) };
     html! {
         section.found aria-labelledby="found-heading" {
             h2 #found-heading { (scene.desk().phone.found) }

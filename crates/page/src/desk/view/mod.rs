@@ -86,7 +86,7 @@ fn screens(model: &Model, desk: &Desk) -> Markup {
 
 fn one(model: &Model) -> Markup {
     let report = model.phone.report(&model.profile);
-    let ask = model.phone.ask(&report);
+    let ask = model.ask_of(&report);
     let scene = Scene { model, report: &report, ask: &ask };
     html! {
         div.call {

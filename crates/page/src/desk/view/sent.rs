@@ -26,7 +26,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             h2 #sent-heading { (text.heading) }
             (open(scene))
             @if scene.model.phone.begun() {
-                @for (at, (sent, report)) in orders.iter().enumerate() {
+                @for (at, (sent, report)) in orders.iter().enumerate().filter(|(_, o)| !o.0.phoned) {
                     (phoned(scene, title(scene, orders.len(), at, sent), (sent, report)))
                 }
             }

@@ -22,6 +22,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         unread: "not a reading yet",
         next: "Next field",
         keep: "Make it an order",
+        built: "The numbers are for the frame after it is built: measure again before a door is cut.",
         fresh: "New call",
         ask: "Ask the caller",
         stands: "It is as said",

@@ -22,6 +22,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         unread: "todavía no es una medida",
         next: "Casilla siguiente",
         keep: "Hacerlo pedido",
+        built: "Los números son del marco ya hecho: mida de nuevo antes de cortar una puerta.",
         fresh: "Otra llamada",
         ask: "Pregunte a quien llama",
         stands: "Está como se dijo",

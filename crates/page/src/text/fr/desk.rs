@@ -22,6 +22,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         unread: "pas encore une mesure",
         next: "Case suivante",
         keep: "En faire une commande",
+        built: "Les nombres valent une fois le cadre préparé\u{a0}: remesurez avant de couper une porte.",
         fresh: "Nouvel appel",
         ask: "Demandez à la personne",
         stands: "C’est comme on l’a dit",

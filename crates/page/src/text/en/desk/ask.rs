@@ -62,6 +62,12 @@ pub(super) fn say(ask: &Ask, speaker: Speaker) -> String {
                 meant.text(unit)
             )
         }
+        Ask::Misheard { spot, said, meant } => format!(
+            "Ask for {} again: {} was typed, by the check characters it was {}.",
+            the(*spot),
+            said.text(unit),
+            meant.text(unit)
+        ),
         Ask::ReadAgain(spots) => {
             let names: Vec<String> = spots.iter().take(3).map(|spot| the(*spot)).collect();
             let why = match names.as_slice() {

@@ -63,6 +63,12 @@ pub(super) fn say(ask: &Ask, speaker: Speaker) -> String {
                 text(*meant)
             )
         }
+        Ask::Misheard { spot, said, meant } => format!(
+            "Redemandez {}\u{a0}: {} a été noté; d’après les caractères, c’était {}.",
+            the(*spot),
+            text(*said),
+            text(*meant)
+        ),
         Ask::ReadAgain(spots) => {
             let names: Vec<String> = spots.iter().take(3).map(|spot| the(*spot)).collect();
             let why = match names.as_slice() {
