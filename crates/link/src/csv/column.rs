@@ -1,6 +1,6 @@
 //! What a column holds: guessed from its name, put right by a person.
 
-use super::header::Header;
+use super::{guess, header::Header};
 use hangtrue_core::{Dimension, Spot, Unit};
 
 /// What a column holds.
@@ -145,8 +145,7 @@ impl Column {
     #[must_use]
     pub fn guess(name: &str) -> Self {
         let header = Header::of(name);
-        let what = reading(&header).map(What::Reading).or_else(|| other(&header));
-        let what = what.unwrap_or_default();
+        let what = guess::what(&header);
         // Where the only word is a unit it is the column of units.
         Self { what, measure: header.measure.filter(|_| matches!(what, What::Reading(_))) }
     }
@@ -178,183 +177,11 @@ impl Column {
     }
 }
 
-const LOWER: [&str; 4] = ["low", "lower", "bottom", "btm"];
-const UPPER: [&str; 3] = ["high", "upper", "top"];
-
-/// The place a name speaks of.
-fn reading(header: &Header) -> Option<Spot> {
-    if header.any(&["diagonal", "diag", "diagonals"]) {
-        let falling = header.any(&["falling", "down"]) || header.number() == Some(1);
-        let falling = falling || header.before(&UPPER, &LOWER);
-        return Some(if falling { Spot::DiagonalFalling } else { Spot::DiagonalRising });
-    }
-    let sill = header.any(&["sill", "floor", "threshold"]);
-    let bow = header.any(&["bow", "bows", "roofbow"]);
-    if header.has("loop") || (sill && header.any(&["bow", "roof"])) {
-        return Some(if bow { Spot::LoopSillToBow } else { Spot::LoopSillToRoof });
-    }
-    if sill {
-        return place(header, Dimension::Height);
-    }
-    if bow {
-        return place(header, Dimension::Bow);
-    }
-    let post = header.any(&["post", "posts", "jamb"]);
-    if post && header.count("post") < 2 && !header.has("between") && !header.has("posts") {
-        if header.any(&["left", "l"]) {
-            return Some(Spot::PostLeft);
-        }
-        if header.any(&["right", "r"]) {
-            return Some(Spot::PostRight);
-        }
-    }
-    if post || header.any(&["width", "wide", "w", "wd"]) || header.pair("p", "2") {
-        return place(header, Dimension::Width);
-    }
-    let headers = ["header", "hdr", "headroom", "lintel"];
-    if header.any(&["height", "tall", "h", "ht", "hgt"]) {
-        // A "header height" may be either: nobody guesses it.
-        return if header.any(&headers) { None } else { place(header, Dimension::Height) };
-    }
-    if header.any(&headers) {
-        return place(header, Dimension::Header);
-    }
-    None
-}
-
-/// The place within a dimension; the one that is always taken where none is named.
-fn place(header: &Header, dimension: Dimension) -> Option<Spot> {
-    let [first, second, third] = dimension.spots();
-    let names: [&[&str]; 3] = match dimension {
-        Dimension::Width => [&LOWER, &["middle", "mid", "center", "centre"], &UPPER],
-        Dimension::Height | Dimension::Header => {
-            [&["left", "l"], &["center", "centre", "middle", "mid", "ctr"], &["right", "r"]]
-        }
-        Dimension::Bow => [&["front"], &[], &["rear"]],
-    };
-    let named = names.iter().position(|names| header.any(names));
-    match named.or_else(|| header.number()) {
-        Some(0) => Some(first),
-        Some(1) => Some(second),
-        Some(_) => Some(third),
-        None if dimension == Dimension::Bow => Some(first),
-        None => Some(second),
-    }
-}
-
-fn other(header: &Header) -> Option<What> {
-    let numbered = header.number_sign || header.any(&["no", "number", "num", "id", "nr"]);
-    if header.any(&["link", "url", "href", "payload"]) {
-        return Some(What::Link);
-    }
-    if header.is(&["unit", "units", "uom", "measure"]) && !numbered || header.pair("unit", "of") {
-        return Some(What::Unit);
-    }
-    if header
-        .any(&["truck", "trailer", "vehicle", "plate", "vin", "fleet", "body", "unit", "tractor"])
-    {
-        return Some(What::Vehicle);
-    }
-    if header.any(&["prepared", "preparation", "built", "ready"]) {
-        return Some(What::Prepared);
-    }
-    if header.any(&["note", "notes", "comment", "comments", "remark", "remarks", "memo"]) {
-        return Some(What::Note);
-    }
-    if header.any(&["contact", "customer", "phone", "tel", "telephone", "email", "mail", "caller"])
-    {
-        return Some(What::Contact);
-    }
-    let ids =
-        ["id", "order", "po", "ref", "reference", "job", "ticket", "wo", "quote", "row", "key"];
-    (numbered || header.any(&ids)).then_some(What::Id)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use Spot::*;
     use What::Reading;
-
-    #[test]
-    fn names_that_people_give_columns() {
-        let cases: &[(What, &[&str])] = &[
-            (
-                Reading(WidthMiddle),
-                &[
-                    "Width",
-                    "WIDTH",
-                    "width_in",
-                    "Width (mm)",
-                    "W",
-                    "Opening width",
-                    "Post to Post",
-                    "post-to-post width",
-                    "post_to_post_width_inches",
-                    "postToPostWidth",
-                    "Between posts",
-                    "Width middle",
-                    "width.middle",
-                    "Width 2",
-                    "P2P",
-                    "Clear Width\"",
-                    "left post to right post",
-                ],
-            ),
-            (Reading(WidthLow), &["width.low", "Width bottom", "width1", "Width (low) in"]),
-            (Reading(WidthHigh), &["Width top", "width_high", "WIDTH3", "3rd width"]),
-            (
-                Reading(HeightCenter),
-                &[
-                    "Height",
-                    "Sill to header",
-                    "sill-to-header height (in)",
-                    "sillToHeader_mm",
-                    "H",
-                    "Door height",
-                    "floor to header",
-                    "HT",
-                ],
-            ),
-            (Reading(HeightLeft), &["Height left", "height L", "Sill to header 1"]),
-            (
-                Reading(HeaderCenter),
-                &[
-                    "Header",
-                    "Header depth",
-                    "Hdr Depth",
-                    "hdr_depth_in",
-                    "Headroom",
-                    "header.center",
-                ],
-            ),
-            (Reading(HeaderRight), &["Header depth right", "hdr R"]),
-            (
-                Reading(BowFirst),
-                &["Bow", "Roof bow", "roof-bow depth", "RoofBow", "roofBowDepthMm", "bow 1"],
-            ),
-            (Reading(BowSecond), &["Second bow", "bow2"]),
-            (Reading(DiagonalRising), &["Diagonal", "diag 1", "diagonal.rising", "Diagonal (in)"]),
-            (Reading(DiagonalFalling), &["Diagonal 2", "diagonal_falling"]),
-            (Reading(LoopSillToBow), &["Sill to bow", "loop.sill_to_bow", "sillToBowIn"]),
-            (Reading(LoopSillToRoof), &["Sill to roof", "loop.sill_to_roof", "floor to roof skin"]),
-            (Reading(PostLeft), &["Left post", "post.left", "Post width left"]),
-            (Reading(PostRight), &["Right post", "PostRight"]),
-            (What::Unit, &["Unit", "units", "UOM", "Unit of measure"]),
-            (What::Id, &["ID", "Order", "Order #", "order_no", "PO", "Job number", "#", "Ref."]),
-            (What::Vehicle, &["Truck", "Unit #", "unit no.", "Trailer ID", "Plate", "VIN"]),
-            (What::Prepared, &["Prepared", "frame prepared"]),
-            (What::Note, &["Notes", "Comment", "remarks"]),
-            (What::Contact, &["Contact", "Customer", "Phone"]),
-            (What::Link, &["Link", "Order link", "URL"]),
-            (What::Ignored, &["", "Color", "Header height", "Price", "Shipped"]),
-        ];
-        for (expected, names) in cases {
-            for name in *names {
-                assert_eq!(Column::guess(name).what, *expected, "{name:?}");
-            }
-        }
-    }
 
     #[test]
     fn a_unit_in_the_name_is_the_columns() {

@@ -13,6 +13,10 @@ pub(super) struct Header {
     pub(super) number_sign: bool,
 }
 
+/// What one, two and three are called.
+const NUMBERS: [[&str; 4]; 3] =
+    [["1", "first", "1st", "a"], ["2", "second", "2nd", "b"], ["3", "third", "3rd", "c"]];
+
 impl Header {
     /// `postToPost_Width (in.)` → `post to post width`, inches.
     pub(super) fn of(name: &str) -> Self {
@@ -66,9 +70,7 @@ impl Header {
 
     /// The number in it, if there is one from 1 to 3: `width 2`, `bow third`.
     pub(super) fn number(&self) -> Option<usize> {
-        const NAMES: [[&str; 4]; 3] =
-            [["1", "first", "1st", "a"], ["2", "second", "2nd", "b"], ["3", "third", "3rd", "c"]];
-        NAMES.iter().position(|names| self.any(names))
+        NUMBERS.iter().position(|names| self.any(names))
     }
 }
 

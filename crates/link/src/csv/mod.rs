@@ -30,6 +30,7 @@
 
 mod column;
 mod fault;
+mod guess;
 mod header;
 mod order;
 mod read;

@@ -6,10 +6,13 @@ const WORDS: &[(&str, &[&str])] = &[
     ("width", &["ancho", "anchura", "largeur", "larg"]),
     ("height", &["alto", "altura", "hauteur"]),
     ("header", &["dintel", "cabezal", "linteau"]),
-    ("bow", &["arco", "arcos", "arceau", "arceaux"]),
+    ("bow", &["arco", "arceau"]),
+    ("bows", &["arcos", "arceaux"]),
+    ("depth", &["profundidad", "profondeur"]),
     ("diagonal", &["diagonale", "diagonales"]),
     // What they are measured between.
-    ("post", &["poste", "postes", "poteau", "poteaux", "montant", "montants"]),
+    ("post", &["poste", "poteau", "montant"]),
+    ("posts", &["postes", "poteaux", "montants"]),
     ("sill", &["umbral", "seuil"]),
     ("floor", &["piso", "plancher"]),
     ("roof", &["techo", "toit"]),
@@ -35,6 +38,7 @@ const WORDS: &[(&str, &[&str])] = &[
     // The rest of an order.
     ("unit", &["unidad", "unidades", "unite", "unites"]),
     ("number", &["numero", "nº"]),
+    ("count", &["cantidad", "cant", "nombre", "nbre", "nb"]),
     ("order", &["pedido", "orden", "folio", "commande"]),
     ("truck", &["camion", "camiones", "camions"]),
     ("trailer", &["remolque", "remorque"]),
