@@ -1,7 +1,7 @@
 //! What a column holds: guessed from its name, put right by a person.
 
 use super::{guess, header::Header};
-use hangtrue_core::{Dimension, Spot, Unit};
+use hangtrue_core::{Dimension, Group, Spot, Unit};
 
 /// What a column holds.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -144,21 +144,30 @@ impl Column {
     /// a unit: `Width (in)`, `sillToHeader_mm`, `Hdr Depth`, `width.low`, `Altura izq.`.
     #[must_use]
     pub fn guess(name: &str) -> Self {
-        let header = Header::of(name);
-        let what = guess::what(&header);
+        Self::of(&Header::of(name))
+    }
+
+    fn of(header: &Header) -> Self {
+        let what = guess::what(header);
         // Where the only word is a unit it is the column of units.
         Self { what, measure: header.measure.filter(|_| matches!(what, What::Reading(_))) }
     }
 
-    /// Guesses for a whole row of names: where two would be the same place, the later one
-    /// gets the next free place of its dimension; where none is free it is a repeat.
+    /// Guesses for a whole row of names: where two of one series would be the same place, the
+    /// later one gets the next free place of its dimension; where none is free it is a repeat.
+    ///
+    /// Of two other names for one place, `Old width` and `Opening width`, nobody can know which
+    /// one is ordered: no column of that dimension is then guessed.
     #[must_use]
     pub fn guess_all<T: AsRef<str>>(names: &[T]) -> Vec<Self> {
+        let headers: Vec<Header> = names.iter().map(|name| Header::of(name.as_ref())).collect();
         let mut columns: Vec<Self> = Vec::with_capacity(names.len());
-        for name in names {
-            let mut column = Self::guess(name.as_ref());
+        let unclear = unclear(&headers);
+        for header in &headers {
+            let mut column = Self::of(header);
             let taken = |what| columns.iter().any(|column| column.what == what);
             match column.what {
+                What::Reading(spot) if unclear.contains(&spot.group()) => column = Self::default(),
                 What::Reading(spot) if taken(column.what) => {
                     let spots = spot.dimension().map(Dimension::spots);
                     let mut free = spots.into_iter().flatten().map(What::Reading);
@@ -175,6 +184,23 @@ impl Column {
         }
         columns
     }
+}
+
+/// The groups in which names of different series speak of one place.
+fn unclear(headers: &[Header]) -> Vec<Group> {
+    let mut first: Vec<(Spot, String)> = Vec::new();
+    let mut unclear: Vec<Group> = Vec::new();
+    for header in headers {
+        let What::Reading(spot) = guess::what(header) else { continue };
+        let series = guess::series(header);
+        match first.iter().find(|(of, _)| *of == spot) {
+            None => first.push((spot, series)),
+            Some((_, known)) if *known == series => {}
+            Some(_) if unclear.contains(&spot.group()) => {}
+            Some(_) => unclear.push(spot.group()),
+        }
+    }
+    unclear
 }
 
 #[cfg(test)]
@@ -211,11 +237,34 @@ mod tests {
         assert_eq!(Measure::from_name("yd"), None);
     }
 
+    fn whats(names: &[&str]) -> Vec<What> {
+        Column::guess_all(names).into_iter().map(|column| column.what).collect()
+    }
+
+    #[test]
+    fn two_names_for_one_place_leave_its_dimension_unguessed() {
+        assert_eq!(
+            whats(&["Old door width", "Height", "Opening width"]),
+            [What::Ignored, Reading(HeightCenter), What::Ignored]
+        );
+        // Nor can the place that only one of them names be told from the other's.
+        assert_eq!(whats(&["Width 1", "Width 2", "Old width"]), [What::Ignored; 3]);
+        let series = [Reading(WidthMiddle), Reading(WidthLow), Reading(WidthHigh)];
+        for names in [
+            ["Width", "width (mm)", "WIDTH"],
+            ["Width 2", "Width 1", "Width 3"],
+            ["Width", "Width at bottom", "Width 2"],
+            ["Width middle", "Width middle again", "Width 4"],
+        ] {
+            assert_eq!(whats(&names), series, "{names:?}");
+        }
+        assert_eq!(whats(&["Left post", "Width of left post"]), [What::Ignored; 2]);
+        let column = &Column::guess_all(&["Old width (in)", "Width (in)"])[0];
+        assert_eq!(column.measure, None, "what is ignored has no unit");
+    }
+
     #[test]
     fn the_same_name_again_is_the_next_place_then_a_repeat() {
-        let whats = |names: &[&str]| -> Vec<What> {
-            Column::guess_all(names).into_iter().map(|column| column.what).collect()
-        };
         assert_eq!(
             whats(&["ID", "Width", "Width", "Width", "Width", "Order"]),
             [

@@ -30,6 +30,15 @@ pub(super) fn what(header: &Header) -> What {
     }
 }
 
+/// Names that are equal but for places and numbers are of one series.
+const PLACES: [&[&str]; 6] =
+    [&LOWER, &UPPER, &MIDDLE, &LEFT, &RIGHT, &["front", "rear", "at", "again", "repeat"]];
+
+/// What is left of a name without its place and number.
+pub(super) fn series(header: &Header) -> String {
+    header.unnumbered(|word| PLACES.iter().any(|places| places.contains(&word)))
+}
+
 /// Whether it says how many there are: `# of bows`. Before a number it says which: `Bow #2`.
 fn is_count(header: &Header) -> bool {
     let sign = header.number_sign || header.any(&["no", "number", "num", "nr", "n", "\u{ba}"]);

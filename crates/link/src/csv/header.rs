@@ -72,6 +72,16 @@ impl Header {
     pub(super) fn number(&self) -> Option<usize> {
         NUMBERS.iter().position(|names| self.any(names))
     }
+
+    /// The words that are neither a number nor one of those to be left out.
+    pub(super) fn unnumbered(&self, left_out: impl Fn(&str) -> bool) -> String {
+        let is_number = |word: &str| {
+            let named = NUMBERS.iter().any(|names| names.contains(&word));
+            named || word.bytes().all(|byte| byte.is_ascii_digit())
+        };
+        let words = self.words.iter().map(String::as_str);
+        words.filter(|word| !is_number(word) && !left_out(word)).collect::<Vec<_>>().join(" ")
+    }
 }
 
 /// Words and numbers: cut at everything else, before an upper-case letter behind a
