@@ -171,6 +171,28 @@ fn what_is_no_order_is_said_and_the_next_one_is_opened() {
 }
 
 #[test]
+fn two_different_orders_in_one_text_are_none_and_the_same_twice_is_one() {
+    let links = std::fs::read_to_string(demo("links.txt")).unwrap();
+    let [first, second, ..] = links.lines().collect::<Vec<_>>()[..] else { panic!("{links}") };
+    let corrected = format!("First order, now wrong: {first} Corrected: {second} Thanks, Kim");
+    // A first line with commas and no link is no table's, either.
+    for text in [&corrected, &format!("Hello, Kim,\n{corrected}\n")] {
+        for done in [run(&["open", text]), run_with(&["open", "-"], text)] {
+            assert_eq!(done.code, 1, "{text}");
+            assert_eq!(lines(&done.stdout)[0]["error"]["code"], "two-orders");
+            assert!(done.stdout.contains("two different orders"), "{}", done.stdout);
+        }
+    }
+    let checked = run_with(&["check"], &corrected);
+    assert!(checked.stdout.contains("two different orders"), "{}", checked.stdout);
+
+    let quoted = format!("See {first}, please\n> {first}\n");
+    let done = run(&["open", &quoted]);
+    assert_eq!((done.code, lines(&done.stdout).len()), (0, 1), "{}", done.stdout);
+    assert_eq!(lines(&done.stdout)[0]["check"]["verdict"], "clear");
+}
+
+#[test]
 fn a_base_address_is_an_address() {
     for base in ["dealer.example", "https://", "https://dealer.example/a b", "javascript:alert(1)"]
     {

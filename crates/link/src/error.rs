@@ -5,6 +5,8 @@
 pub enum LinkError {
     /// There is nothing in the text that looks like a payload.
     NotFound,
+    /// There are two in the text that differ.
+    Several,
     /// More than is read.
     TooLong {
         /// The most characters that are read.
@@ -52,6 +54,7 @@ impl LinkError {
     pub const fn code(self) -> &'static str {
         match self {
             Self::NotFound => "no-link",
+            Self::Several => "two-orders",
             Self::TooLong { .. } => "too-long",
             Self::Letter { .. } => "wrong-letter",
             Self::TooShort => "too-short",

@@ -16,22 +16,41 @@ const PIECES: usize = 128;
 /// it; anything but a letter or digit after it.
 ///
 /// # Errors
-/// [`LinkError::NotFound`] when there is nothing like a payload; else what is wrong
-/// with the likeliest candidate.
+/// [`LinkError::NotFound`] when there is nothing like a payload; [`LinkError::Several`]
+/// when there are two that differ, for nobody can know which one is meant; else what is
+/// wrong with the likeliest candidate.
 pub fn find(text: &str) -> Result<String, LinkError> {
     if text.len() > SEARCHED {
         return Err(LinkError::TooLong { most: SEARCHED });
     }
     let mut likeliest: Option<Candidate<'_>> = None;
+    let mut found: Option<String> = None;
+    let mut behind = text.len();
     for candidate in candidates(text) {
-        if let Some(payload) = candidate.whole() {
-            return Ok(payload);
+        if candidate.text.len() > behind {
+            continue; // A piece of the one that was found.
+        }
+        if let Some((payload, rest)) = candidate.whole() {
+            behind = rest;
+            // A mail and its quotation have the same twice.
+            if found.get_or_insert_with(|| payload.clone()) != &payload {
+                return Err(LinkError::Several);
+            }
+        }
+        if found.is_some() {
+            continue;
         }
         if likeliest.is_none_or(|best| candidate.rank() > best.rank()) {
             likeliest = Some(candidate);
         }
     }
-    Err(likeliest.map_or(LinkError::NotFound, |candidate| candidate.error()))
+    found.ok_or_else(|| likeliest.map_or(LinkError::NotFound, |candidate| candidate.error()))
+}
+
+/// Whether there is a whole payload in `text`, be it one too many.
+#[must_use]
+pub fn holds(text: &str) -> bool {
+    matches!(find(text), Ok(_) | Err(LinkError::Several))
 }
 
 /// A place where a payload may begin.
@@ -73,13 +92,16 @@ fn is_break(letter: char) -> bool {
 }
 
 impl Candidate<'_> {
-    /// The shortest run of whole pieces from here that is a payload.
-    fn whole(&self) -> Option<String> {
+    /// The shortest run of whole pieces from here that is a payload, and how much of the text
+    /// stands behind it.
+    fn whole(&self) -> Option<(String, usize)> {
         let mut scanner = Scanner::new();
         let mut symbols = Vec::new();
         let mut pieces = 0_usize;
         let mut letters = self.text.chars().peekable();
+        let mut rest = self.text.len();
         while let Some(letter) = letters.next() {
+            rest = rest.saturating_sub(letter.len_utf8());
             // Quoted-printable mail ends a line that goes on with `=`.
             let soft = letter == '=' && letters.peek().is_some_and(|next| is_break(*next));
             if soft || is_break(letter) {
@@ -90,7 +112,7 @@ impl Candidate<'_> {
             symbols.push(symbol);
             let ends = letters.peek().is_none_or(|next| !next.is_alphanumeric());
             if ends && scanner.whole() {
-                return Some(alphabet::letters(&symbols));
+                return Some((alphabet::letters(&symbols), rest));
             }
             pieces = pieces.saturating_add(usize::from(ends));
             if pieces > PIECES || symbols.len() == MOST {
@@ -166,6 +188,24 @@ mod tests {
         assert_eq!(find(&both), Err(LinkError::Changed));
         let both = [of_no_alphabet.as_str(), &changed].join(" and ");
         assert!(matches!(find(&both), Err(LinkError::Letter { letter: 'U', .. })));
+    }
+
+    #[test]
+    fn two_that_differ_are_refused_and_the_same_twice_is_one() {
+        let (first, second) = (payload(40), payload(48));
+        let both = |first: &str, second: &str| {
+            format!("Wrong: https://a.example/#{first}, corrected:\nhttps://a.example/#{second}.")
+        };
+        assert_eq!(find(&both(&first, &second)), Err(LinkError::Several));
+        assert_eq!(find(&both(&second, &first)), Err(LinkError::Several));
+        let quoted: String = [&first[..20], "\n> ", &first[20..]].concat();
+        for again in [&first, &first.to_lowercase(), &quoted, &first[..30]] {
+            assert_eq!(find(&both(&first, again)).as_ref(), Ok(&first), "{again}");
+            assert!(holds(&both(&first, again)));
+        }
+        assert_eq!(find(&both(&quoted, &second)), Err(LinkError::Several));
+        assert!(holds(&both(&first, &second)));
+        assert!(!holds("https://a.example/#A1"));
     }
 
     #[test]

@@ -37,7 +37,7 @@ mod v1;
 
 pub use envelope::MOST as PAYLOAD_MOST;
 pub use error::{EncodeError, LinkError};
-pub use find::{SEARCHED, find};
+pub use find::{SEARCHED, find, holds};
 pub use url::url;
 
 use hangtrue_core::order::Order;

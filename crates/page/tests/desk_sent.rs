@@ -61,6 +61,28 @@ fn rows<'a>(shown: &'a str, class: &str) -> Vec<&'a str> {
     shown.split(start.as_str()).skip(1).filter_map(|rest| rest.split("</tr>").next()).collect()
 }
 
+/// A correction that quotes what it corrects is not taken for either, in whatever lines.
+#[test]
+fn two_different_orders_in_one_text_are_opened_as_none() {
+    let wrong = sent(SOUND);
+    let right = sent(["93 3/16", "101 1/2", "9 1/2", "1 1/4"]);
+    let [wrong, right] = [link(&wrong), link(&right)];
+    let told = "There are two different orders in this text.";
+    for text in [
+        format!("First order, now wrong: {wrong} Corrected: {right}"),
+        format!("Hello, Kim,\nthe first was {wrong},\nand now, please:\n{right}\nThanks,\nLee"),
+    ] {
+        let mut model = model();
+        type_in(&mut model, "paste", &text);
+        press(&mut model, &Action::Open.code());
+        assert_eq!(model.trouble, Some(Trouble::Link(LinkError::Several)), "{text}");
+        assert!(view(&model).contains(told), "{text}");
+    }
+    let mut model = model();
+    type_in(&mut model, "paste", &format!("See {right}\n> {right}\n> bye"));
+    assert!(model.sent.len() == 1 && model.trouble.is_none());
+}
+
 #[test]
 fn whatever_an_order_comes_as_is_opened_as_it_is_pasted() {
     let order = sent(SOUND);

@@ -113,8 +113,8 @@ fn is_named_table(path: &str) -> bool {
 
 /// Lines with a whole link each; one that is broken over lines counts when nothing else does.
 fn whole_links(held: &str) -> usize {
-    let lines = held.lines().filter(|line| hangtrue_link::find(line).is_ok()).count();
-    if lines == 0 { usize::from(hangtrue_link::find(held).is_ok()) } else { lines }
+    let lines = held.lines().filter(|line| hangtrue_link::holds(line)).count();
+    if lines == 0 { usize::from(hangtrue_link::holds(held)) } else { lines }
 }
 
 /// A text that is one order.

@@ -38,7 +38,7 @@ impl Format {
             Some("json") => return Self::Json,
             _ => {}
         }
-        if crate::find(first).is_ok() || first.contains("://") {
+        if crate::holds(first) || first.contains("://") {
             return Self::Links;
         }
         let table = first.contains(Delimiter::ALL.map(Delimiter::character))

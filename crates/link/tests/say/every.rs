@@ -13,6 +13,7 @@ use hangtrue_link::{EncodeError, LinkError, csv};
 pub(crate) fn link_errors() -> Vec<LinkError> {
     const _: fn(LinkError) = |error| match error {
         LinkError::NotFound
+        | LinkError::Several
         | LinkError::TooLong { .. }
         | LinkError::Letter { .. }
         | LinkError::TooShort
@@ -25,6 +26,7 @@ pub(crate) fn link_errors() -> Vec<LinkError> {
     };
     let mut all = vec![
         LinkError::NotFound,
+        LinkError::Several,
         LinkError::TooLong { most: 4000 },
         LinkError::Letter { letter: 'ü', at: 17 },
         LinkError::TooShort,

@@ -106,6 +106,8 @@ pub(super) fn open(text: &str) -> Result<Sent, Trouble> {
     let link = match whole(bare) {
         Ok(sent) => return Ok(sent),
         Err(LinkError::Record) => return Err(Trouble::Record(find(bare).unwrap_or_default())),
+        // It holds links: whatever else it looks like, it is no table.
+        Err(error @ LinkError::Several) => return Err(Trouble::Link(error)),
         Err(error) => error,
     };
     match read_small(bare) {

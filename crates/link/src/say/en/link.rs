@@ -14,6 +14,12 @@ pub(crate) fn read(error: LinkError) -> Advice {
                 ask: "Paste the whole message, or the link from “https” to its end.",
             };
         }
+        LinkError::Several => {
+            return Advice {
+                what: "There are two different orders in this text.".to_owned(),
+                ask: "Paste only the link of the one that is meant.",
+            };
+        }
         LinkError::TooLong { most } => {
             return Advice {
                 what: format!("This is longer than the {most} characters that are read."),

@@ -14,6 +14,12 @@ pub(crate) fn read(error: LinkError) -> Advice {
                 ask: "Pegue todo el mensaje, o el enlace desde “https” hasta el final.",
             };
         }
+        LinkError::Several => {
+            return Advice {
+                what: "En este texto hay dos pedidos distintos.".to_owned(),
+                ask: "Pegue solo el enlace del que vale.",
+            };
+        }
         LinkError::TooLong { most } => {
             return Advice {
                 what: format!("Esto es más largo que los {most} caracteres que se leen."),

@@ -14,6 +14,12 @@ pub(crate) fn read(error: LinkError) -> Advice {
                 ask: "Collez tout le message, ou le lien de «\u{a0}https\u{a0}» jusqu’à la fin.",
             };
         }
+        LinkError::Several => {
+            return Advice {
+                what: "Il y a deux commandes différentes dans ce texte.".to_owned(),
+                ask: "Collez seulement le lien de la bonne.",
+            };
+        }
         LinkError::TooLong { most } => {
             return Advice {
                 what: format!("C’est plus long que les {most} caractères qui sont lus."),
