@@ -25,6 +25,11 @@ impl Rules {
         Ok(Self { whole, plain })
     }
 
+    /// The rules, whichever door line is chosen.
+    pub(crate) const fn profile(&self) -> &Profile {
+        &self.whole
+    }
+
     /// The check of one order.
     pub(crate) fn report(&self, content: &Content) -> Report {
         if content.is_order {

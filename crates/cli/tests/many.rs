@@ -69,6 +69,26 @@ fn the_demo_orders_as_a_table() {
     }
 }
 
+/// However the table comes, and whichever command reads it.
+#[test]
+fn a_number_beside_a_link_is_held_against_it() {
+    let links = std::fs::read_to_string(demo("links.txt")).unwrap();
+    let link = links.lines().next().unwrap();
+    let width = |width: &str| format!("id,width,link\nA-17,{width},{link}\n");
+    let number = lines(&run(&["check", &demo("links.txt")]).stdout)[0]["order"]["width"]["text"]
+        .as_str()
+        .unwrap()
+        .to_owned();
+    for command in [&["check"][..], &["open", "-"], &["link"]] {
+        let done = run_with(command, &width("80 in"));
+        assert_eq!(lines(&done.stdout)[0]["error"]["code"], "differs-from-link", "{command:?}");
+        for same in [number.as_str(), ""] {
+            let done = run_with(command, &width(same));
+            assert!(lines(&done.stdout)[0]["error"].is_null(), "{command:?}: {}", done.stdout);
+        }
+    }
+}
+
 #[test]
 fn columns_are_told_and_put_right() {
     let text = "Ref;Breite;Hoehe;Sturz;Bogen\nT-1;2345;2566;242;32\n";

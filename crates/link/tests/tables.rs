@@ -75,7 +75,7 @@ fn tables() -> Vec<(&'static str, String)> {
             "links",
             format!(
                 "order,width,link,url\nA,93,{link},\nB,93,{damaged},\nC,93,,\nD,93, ,{link}\n\
-                 E,93,no link,\nF,93\n"
+                 E,93,no link,\nF,93\nG,92 3/16,{link},\nH,,{link},\n"
             ),
         ),
         ("blank lines", "\n\r\n \n".to_owned()),

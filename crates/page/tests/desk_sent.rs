@@ -61,6 +61,22 @@ fn rows<'a>(shown: &'a str, class: &str) -> Vec<&'a str> {
     shown.split(start.as_str()).skip(1).filter_map(|rest| rest.split("</tr>").next()).collect()
 }
 
+/// Whoever corrects a cell of an exported table means it.
+#[test]
+fn a_table_of_one_row_is_held_against_its_link() {
+    let link = link(&sent(SOUND));
+    let open = |width: &str| {
+        let mut model = model();
+        type_in(&mut model, "paste", &format!("id,width,link\r\nA-17,{width},{link}\r\n"));
+        press(&mut model, &Action::Open.code());
+        (model.sent.len(), model.trouble)
+    };
+    let (opened, trouble) = open("96 in");
+    assert_eq!(opened, 0);
+    assert!(matches!(trouble, Some(Trouble::Table(fault)) if fault.code() == "differs-from-link"));
+    assert_eq!(open("92 3/16 in").0, 1);
+}
+
 /// A correction that quotes what it corrects is not taken for either, in whatever lines.
 #[test]
 fn two_different_orders_in_one_text_are_opened_as_none() {

@@ -41,6 +41,7 @@ pub(crate) fn run(args: args::Check, out: &mut Out) -> anyhow::Result<ExitCode> 
     }
     for file in files {
         let mut input = Input::open(file, &args.tables)?;
+        input.reader.judge_by(rules.profile());
         if args.columns {
             tell_columns(&input, out)?;
             continue;

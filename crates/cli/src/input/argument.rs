@@ -7,6 +7,7 @@ use std::path::Path;
 use anyhow::{Context as _, bail};
 use hangtrue_link::LinkError;
 use hangtrue_link::code::WORD;
+use hangtrue_link::csv::{Sheet, What};
 use hangtrue_link::json::Id;
 
 use super::item::{document, linked, small};
@@ -102,8 +103,16 @@ fn is_one_text(path: &str, held: &str) -> bool {
     // A mail has commas too: it is a table only where there is no link in it.
     match whole_links(held) {
         0 => format::guess(path, first) != Format::Csv || small(held).is_ok(),
-        links => links == 1,
+        links => links == 1 && !has_numbers_beside_links(held),
     }
+}
+
+/// Whether it is a table with links and numbers, which are held against each other.
+fn has_numbers_beside_links(held: &str) -> bool {
+    Sheet::open(held).is_ok_and(|sheet| {
+        let any = |known: fn(What) -> bool| sheet.columns.iter().any(|column| known(column.what));
+        any(|what| what == What::Link) && any(|what| matches!(what, What::Reading(_)))
+    })
 }
 
 fn is_named_table(path: &str) -> bool {

@@ -2,6 +2,7 @@
 
 use hangtrue_core::check::Report;
 use hangtrue_core::order::Order;
+use hangtrue_core::profile::Profile;
 use hangtrue_core::say::Language;
 use hangtrue_link::csv::{Mark, Sheet};
 use hangtrue_link::json::{self, Fault, FileError, Id};
@@ -80,6 +81,13 @@ impl Reader {
     /// The table's columns, where it is one.
     pub(crate) const fn sheet(&self) -> Option<&Sheet> {
         self.sheet.as_ref()
+    }
+
+    /// By which rules the numbers of a table's links are held against the cells beside them.
+    pub(crate) fn judge_by(&mut self, profile: &Profile) {
+        if let Some(sheet) = &mut self.sheet {
+            sheet.profile = profile.clone();
+        }
     }
 
     /// Whether items are known by their line: a JSON line answers for itself.

@@ -23,7 +23,8 @@ pub enum What {
     Note,
     /// How to reach the sender.
     Contact,
-    /// A whole order as a link; the other columns then only name it.
+    /// A whole order as a link; the other columns then only name it, and may not say other
+    /// numbers.
     Link,
 }
 

@@ -1,6 +1,7 @@
 //! What is wrong with a table, as data; the words are in [`crate::say`].
 
 use crate::LinkError;
+use hangtrue_core::{Length, Unit};
 
 /// What is wrong with a table, or with one row of it.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -40,6 +41,18 @@ pub enum Fault {
         /// What may stand there.
         known: &'static [&'static str],
     },
+    /// A cell that says another number than the link beside it: one of the two was put right,
+    /// and nobody can know which.
+    Differs {
+        /// The name of the column.
+        column: String,
+        /// What stands there, cut to what can be shown.
+        found: String,
+        /// What the link orders, if it has that number.
+        ordered: Option<Length>,
+        /// What the link's order is written in.
+        unit: Unit,
+    },
     /// A link that cannot be read.
     Link(LinkError),
     /// No reading in any column.
@@ -57,6 +70,7 @@ impl Fault {
             Self::Open { .. } => "quote-open",
             Self::Count { .. } => "field-count",
             Self::Word { .. } => "unknown-value",
+            Self::Differs { .. } => "differs-from-link",
             Self::Link(_) => "link",
             Self::NoReading => "no-reading",
         }

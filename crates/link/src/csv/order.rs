@@ -11,7 +11,7 @@ use hangtrue_core::{Dimension, Unit};
 /// `prepared` is `yes` where they are of the frame as it will be. `findings` are the
 /// codes of the findings, worst first, with spaces between. `link` is the whole order:
 /// where it is filled, reading takes the order from it and nothing from the other columns
-/// but `id`.
+/// but `id`; a row whose numbers are not those of the link is refused.
 pub const ORDER_COLUMNS: [&str; 14] = [
     "id", "vehicle", "contact", "note", "date", "unit", "width", "height", "header", "bow",
     "prepared", "verdict", "findings", "link",
@@ -53,10 +53,11 @@ pub fn order(id: &str, order: &Order, report: &Report, link: &str) -> [String; 1
 
 #[cfg(test)]
 mod tests {
-    use super::super::{Sheet, line};
+    use super::super::{Fault, Sheet, line};
     use super::*;
-    use hangtrue_core::profile::Profile;
-    use hangtrue_core::{Spot, check};
+    use hangtrue_core::profile::{End, Limited, Profile, Ruling};
+    use hangtrue_core::say::Because;
+    use hangtrue_core::{Length, Spot, check};
 
     fn sample() -> Order {
         let mut order = Order {
@@ -101,6 +102,74 @@ mod tests {
         }
         assert!(!again.preparation.needed(), "the numbers are of the built frame");
         assert!(table("").contains("\"'=2+3\""), "no formula leaves");
+    }
+
+    /// Whoever corrects a cell of an exported table means it: neither number is taken.
+    #[test]
+    fn a_cell_that_differs_from_the_link_beside_it_refuses_the_row() {
+        let written = sample();
+        let report = check(&written.survey, &Profile::default());
+        let link = crate::url("https://dealer.example/", &written).unwrap();
+        let exported = order("A-17", &written, &report, &link);
+        let read = |cells: &[String; 14], profile: &Profile| {
+            let text = [line(&ORDER_COLUMNS), line(cells)].concat();
+            let sheet = Sheet { profile: profile.clone(), ..Sheet::open(&text).unwrap() };
+            let mut mark = sheet.start;
+            sheet.next(&text, &mut mark).unwrap().order
+        };
+        let with = |name: &str, text: &str| {
+            let mut cells = exported.clone();
+            let at = ORDER_COLUMNS.iter().position(|column| *column == name).unwrap();
+            text.clone_into(&mut cells[at]);
+            cells
+        };
+        let plain = Profile::default();
+        for (name, wrong) in [
+            ("width", "96 in"),
+            ("width", "92 1/8"),
+            ("width", "see note"),
+            ("height", "96"),
+            ("header", "6"),
+            ("bow", "2"),
+        ] {
+            let refused = read(&with(name, wrong), &plain).unwrap_err();
+            assert_eq!(refused.code(), "differs-from-link", "{name} {wrong}");
+            let Fault::Differs { column, found, ordered, .. } = refused else { unreachable!() };
+            assert_eq!((column.as_str(), found.as_str()), (name, wrong));
+            assert!(ordered.is_some());
+        }
+        // The same number in other words, none, and words that are no number's.
+        for (name, same) in [
+            ("width", "92-3/16"),
+            ("width", "92.1875 in"),
+            ("width", ""),
+            ("bow", "1,25"),
+            ("note", "96"),
+            ("unit", "in"),
+        ] {
+            assert_eq!(read(&with(name, same), &plain).as_ref(), Ok(&written), "{name} {same}");
+        }
+        let mut bare = with("unit", "unit 7");
+        for name in ["width", "height", "header", "bow"] {
+            let at = ORDER_COLUMNS.iter().position(|column| *column == name).unwrap();
+            bare[at].clear();
+        }
+        assert_eq!(read(&bare, &plain).as_ref(), Ok(&written), "nothing to be held against");
+
+        // A dealer's table is held against the dealer's numbers.
+        let deeper = Ruling {
+            what: Limited::Header,
+            end: End::Least,
+            bound: Length::from_inches(11),
+            because: Because::Door(Default::default()),
+            stop: false,
+        };
+        let dealer = Profile { rulings: vec![deeper], ..Profile::default() };
+        let by_dealer = check(&written.survey, &dealer);
+        assert_ne!(by_dealer.numbers, report.numbers);
+        let exported = order("A-17", &written, &by_dealer, &link);
+        assert_eq!(read(&exported, &dealer).as_ref(), Ok(&written));
+        assert!(read(&exported, &plain).is_err());
     }
 
     /// Whether the frame of the numbers is the frame as it stands, and each rule once.

@@ -1,9 +1,11 @@
 //! One row as an order.
 
 use super::{Column, Fault, Measure, What};
+use hangtrue_core::frame::Preparation;
 use hangtrue_core::length::read;
-use hangtrue_core::order::Order;
-use hangtrue_core::{Spot, Survey, Unit};
+use hangtrue_core::order::{Numbers, Order};
+use hangtrue_core::profile::Profile;
+use hangtrue_core::{Dimension, Spot, Survey, Unit};
 
 /// Where an order came from.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -35,13 +37,15 @@ const PREPARED: &[&str] = &["yes", "no"];
 const UNITS: &[&str] = &["in", "ft", "mm", "cm", "m"];
 
 /// The row of `fields`, in the columns as they were guessed or put right. `unit` is what
-/// bare numbers are in where neither the row nor the column says.
+/// bare numbers are in where neither the row nor the column says; `profile` is what the
+/// numbers of a link's order are taken by.
 pub(super) fn row<T: AsRef<str>>(
     line: usize,
     fields: &[T],
     columns: &[Column],
     names: &[String],
     unit: Unit,
+    profile: &Profile,
 ) -> Row {
     let mut row =
         Row { line, id: String::new(), source: Source::Cells, order: Err(Fault::NoReading) };
@@ -55,12 +59,61 @@ pub(super) fn row<T: AsRef<str>>(
     let link = cells(fields, columns, What::Link).map(|(field, _)| field.trim());
     if let Some(link) = link.filter(|link| !link.is_empty()).last() {
         row.source = Source::Link;
-        row.order =
-            crate::find(link).and_then(|payload| crate::decode(&payload)).map_err(Fault::Link);
+        let linked = crate::find(link).and_then(|payload| crate::decode(&payload));
+        row.order = linked.map_err(Fault::Link).and_then(|linked| {
+            let mut beside = fields.iter().zip(columns);
+            if !beside
+                .any(|(field, column)| is_number(*column) && !field.as_ref().trim().is_empty())
+            {
+                return Ok(linked);
+            }
+            let own = order(fields, columns, names, unit)?;
+            differing(fields, columns, names, &own, &linked, profile).map_or(Ok(linked), Err)
+        });
         return row;
     }
     row.order = order(fields, columns, names, unit);
     row
+}
+
+/// Where the cells beside a link say another number than its order: whoever corrected one of
+/// them means it.
+fn differing<T: AsRef<str>>(
+    fields: &[T],
+    columns: &[Column],
+    names: &[String],
+    own: &Order,
+    linked: &Order,
+    profile: &Profile,
+) -> Option<Fault> {
+    let chosen = profile.chosen(&linked.answers);
+    let preparation = Preparation::of(&linked.survey, &chosen);
+    let numbers = Numbers::of(&linked.survey, &chosen, &preparation);
+    Dimension::ALL.into_iter().find_map(|dimension| {
+        let ordered = numbers.ordered(dimension);
+        let spots = dimension.spots();
+        let mut entries = spots.into_iter().flat_map(|spot| own.survey.entries(spot));
+        // Of several readings the tightest is the number.
+        let unread = entries.any(|entry| entry.read.is_err());
+        let said = own.survey.tightest(dimension).map(|(_, length)| length);
+        let filled = |(field, at): (&str, usize)| {
+            let found = field.trim().chars().take(40).collect::<String>();
+            let column = names.get(at).cloned().unwrap_or_default();
+            let unit = linked.survey.unit;
+            (!found.is_empty()).then_some(Fault::Differs { column, found, ordered, unit })
+        };
+        if !unread && (said.is_none() || said == ordered) {
+            return None;
+        }
+        let mut beside =
+            spots.into_iter().flat_map(|spot| cells(fields, columns, What::Reading(spot)));
+        beside.find_map(filled)
+    })
+}
+
+/// Whether it holds one of the four numbers.
+fn is_number(column: Column) -> bool {
+    matches!(column.what, What::Reading(spot) if spot.dimension().is_some())
 }
 
 /// The fields that the columns of this kind hold.

@@ -3,11 +3,12 @@
 use super::read::{Delimiter, Mark, record};
 use super::{Column, Fault, Row, What, row};
 use hangtrue_core::length::read;
+use hangtrue_core::profile::Profile;
 use hangtrue_core::{Dimension, Length, Unit};
 use std::borrow::Cow;
 
 /// How a table is read. It does not hold the table: [`Sheet::next`] is given it.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Sheet {
     /// What stands between its fields.
     pub delimiter: Delimiter,
@@ -17,6 +18,9 @@ pub struct Sheet {
     pub columns: Vec<Column>,
     /// What bare numbers are in where neither row nor column says: guessed, to be put right.
     pub unit: Unit,
+    /// What the numbers of a link's order are taken by, to be held against the cells beside
+    /// it: the built-in rules, to be put right.
+    pub profile: Profile,
     /// Where the rows begin.
     pub start: Mark,
 }
@@ -50,7 +54,7 @@ impl Sheet {
             (names, as_said(&first))
         };
         let unit = guess_unit(text, delimiter, mark, &columns);
-        Ok(Self { delimiter, names, columns, unit, start: mark })
+        Ok(Self { delimiter, names, columns, unit, profile: Profile::default(), start: mark })
     }
 
     /// The row at `mark`, which is moved behind it; [`None`] at the end. `text` is what
@@ -61,7 +65,10 @@ impl Sheet {
             let line = mark.line;
             return match record(text, self.delimiter, mark)? {
                 Ok(fields) if is_blank(&fields) => continue,
-                Ok(fields) => Some(row::row(line, &fields, &self.columns, &self.names, self.unit)),
+                Ok(fields) => {
+                    let Self { columns, names, unit, profile, .. } = self;
+                    Some(row::row(line, &fields, columns, names, *unit, profile))
+                }
                 Err(fault) => Some(Row {
                     line,
                     id: String::new(),

@@ -42,6 +42,10 @@ pub(crate) fn link_errors() -> Vec<LinkError> {
     all
 }
 
+fn differs(ordered: Option<Length>) -> csv::Fault {
+    csv::Fault::Differs { column: "B".into(), found: "96".into(), ordered, unit: Unit::Inch }
+}
+
 /// Every way a table can be wrong; a new one has to be added here.
 pub(crate) fn table_faults() -> Vec<csv::Fault> {
     const _: fn(&csv::Fault) = |fault| match fault {
@@ -51,6 +55,7 @@ pub(crate) fn table_faults() -> Vec<csv::Fault> {
         | csv::Fault::Open { .. }
         | csv::Fault::Count { .. }
         | csv::Fault::Word { .. }
+        | csv::Fault::Differs { .. }
         | csv::Fault::Link(_)
         | csv::Fault::NoReading => (),
     };
@@ -63,6 +68,8 @@ pub(crate) fn table_faults() -> Vec<csv::Fault> {
         csv::Fault::Count { found: 1, expected: 4 },
         csv::Fault::Word { column: "unit".into(), found: "ft".into(), known: &["in", "mm"] },
         csv::Fault::NoReading,
+        differs(Some(Length::from_inches(92))),
+        differs(None),
     ];
     all.extend(link_errors().into_iter().map(csv::Fault::Link));
     all

@@ -91,11 +91,11 @@ pub enum Trouble {
 }
 
 /// The order in `text`: a link in any message, thirty spoken characters, JSON, or a table
-/// of one row.
+/// of one row, whose numbers are held against its link by `profile`.
 ///
 /// # Errors
 /// What is wrong with the likeliest of these.
-pub(super) fn open(text: &str) -> Result<Sent, Trouble> {
+pub(super) fn open(text: &str, profile: &Profile) -> Result<Sent, Trouble> {
     if text.len() > MOST {
         return Err(Trouble::TooLong { most: MOST });
     }
@@ -104,7 +104,11 @@ pub(super) fn open(text: &str) -> Result<Sent, Trouble> {
         return json(bare);
     }
     let link = match whole(bare) {
-        Ok(sent) => return Ok(sent),
+        // A table of one row has its link too, and what was corrected beside it.
+        Ok(sent) => match table(bare, profile) {
+            Some(Err(differs @ Trouble::Table(csv::Fault::Differs { .. }))) => return Err(differs),
+            _ => return Ok(sent),
+        },
         Err(LinkError::Record) => return Err(Trouble::Record(find(bare).unwrap_or_default())),
         // It holds links: whatever else it looks like, it is no table.
         Err(error @ LinkError::Several) => return Err(Trouble::Link(error)),
@@ -120,7 +124,7 @@ pub(super) fn open(text: &str) -> Result<Sent, Trouble> {
         }
         Err(SmallError::Heard(_)) => {}
     }
-    match table(bare) {
+    match table(bare, profile) {
         Some(found) => found,
         None if link == LinkError::NotFound => Err(nothing(bare)),
         None => Err(Trouble::Link(link)),
@@ -130,9 +134,9 @@ pub(super) fn open(text: &str) -> Result<Sent, Trouble> {
 /// The order in a text that leaves no doubt that it is whole: what may be opened while it
 /// is being typed or pasted.
 #[must_use]
-pub(super) fn open_at_once(text: &str) -> Option<Sent> {
+pub(super) fn open_at_once(text: &str, profile: &Profile) -> Option<Sent> {
     let table = text.trim().contains('\n');
-    open(text).ok().filter(|_| {
+    open(text, profile).ok().filter(|_| {
         let bare = text.trim();
         table || bare.starts_with('{') || find(bare).is_ok() || read_small(bare).is_ok()
     })
@@ -148,8 +152,8 @@ fn json(text: &str) -> Result<Sent, Trouble> {
 }
 
 /// The only row of a table; none where the text is no table with a column that is known.
-fn table(text: &str) -> Option<Result<Sent, Trouble>> {
-    let sheet = Sheet::open(text).ok()?;
+fn table(text: &str, profile: &Profile) -> Option<Result<Sent, Trouble>> {
+    let sheet = Sheet { profile: profile.clone(), ..Sheet::open(text).ok()? };
     if sheet.columns.iter().all(|column| column.what == csv::What::Ignored) {
         return None;
     }

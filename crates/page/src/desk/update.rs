@@ -142,7 +142,7 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
             model.trouble = None;
             vec![Effect::focus(["sent-", &model.printed.to_string()].concat())]
         }
-        Action::Open => match sent::open(&model.paste) {
+        Action::Open => match sent::open(&model.paste, &model.profile) {
             Ok(order) => opened(model, order),
             Err(trouble) => say(model, trouble),
         },
@@ -176,7 +176,7 @@ pub(super) const CAMERA: &str = "camera";
 
 /// Opens the order in `text`, which came in the file of that name or in none.
 pub(super) fn open_or_say(model: &mut Model, name: &str, text: &str) -> Vec<Effect> {
-    match sent::open(text) {
+    match sent::open(text, &model.profile) {
         Ok(order) => opened(model, order.named(name)),
         Err(trouble) => say(model, trouble),
     }
@@ -252,7 +252,8 @@ fn pasted(model: &mut Model, value: &str) -> Vec<Effect> {
     value.clone_into(&mut model.paste);
     // It is drawn first: a field with the focus is emptied only if the model has changed its mind
     // about it, which takes that it had once said what stands there.
-    sent::open_at_once(value).map_or_else(Vec::new, |_| vec![Effect::Press(Action::Open)])
+    sent::open_at_once(value, &model.profile)
+        .map_or_else(Vec::new, |_| vec![Effect::Press(Action::Open)])
 }
 
 /// An order was opened: beside the one that is open, or in the place of the later. One

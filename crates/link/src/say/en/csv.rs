@@ -1,6 +1,8 @@
 //! What is wrong with a table, in English (US).
 
 use crate::csv::Fault;
+use hangtrue_core::say::Language;
+use hangtrue_core::{Length, Unit};
 
 pub(crate) fn say(fault: &Fault) -> String {
     match fault {
@@ -27,10 +29,24 @@ pub(crate) fn say(fault: &Fault) -> String {
         Fault::Word { column, found, known } => {
             format!("{column} is “{found}”. It can be: {}.", known.join(", "))
         }
+        Fault::Differs { column, found, ordered, unit } => {
+            let link = match ordered {
+                Some(length) => ["orders ", &written(*length, *unit)].concat(),
+                None => "has no such number".to_owned(),
+            };
+            format!(
+                "{column} is “{found}”, but the link in this row {link}. Put right the one that \
+                 is wrong, or leave the cell empty."
+            )
+        }
         Fault::Link(error) => {
             let advice = super::link::read(*error);
             [&advice.what, " ", advice.ask].concat()
         }
         Fault::NoReading => "The row has no reading.".to_owned(),
     }
+}
+
+fn written(length: Length, unit: Unit) -> String {
+    Language::English.written(&length.text(unit))
 }

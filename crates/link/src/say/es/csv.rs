@@ -1,6 +1,8 @@
 //! What is wrong with a table, in Spanish.
 
 use crate::csv::Fault;
+use hangtrue_core::say::Language;
+use hangtrue_core::{Length, Unit};
 
 pub(crate) fn say(fault: &Fault) -> String {
     match fault {
@@ -26,10 +28,24 @@ pub(crate) fn say(fault: &Fault) -> String {
         Fault::Word { column, found, known } => {
             format!("{column} es “{found}”. Puede ser: {}.", known.join(", "))
         }
+        Fault::Differs { column, found, ordered, unit } => {
+            let link = match ordered {
+                Some(length) => ["pide ", &written(*length, *unit)].concat(),
+                None => "no trae esa medida".to_owned(),
+            };
+            format!(
+                "{column} es “{found}”, pero el enlace de este renglón {link}. Corrija el dato \
+                 que esté mal, o deje vacía la celda."
+            )
+        }
         Fault::Link(error) => {
             let advice = super::link::read(*error);
             [&advice.what, " ", advice.ask].concat()
         }
         Fault::NoReading => "El renglón no tiene ninguna medida.".to_owned(),
     }
+}
+
+fn written(length: Length, unit: Unit) -> String {
+    Language::Spanish.written(&length.text(unit))
 }

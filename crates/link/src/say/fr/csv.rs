@@ -1,6 +1,8 @@
 //! What is wrong with a table, in French (Canada).
 
 use crate::csv::Fault;
+use hangtrue_core::say::Language;
+use hangtrue_core::{Length, Unit};
 
 pub(crate) fn say(fault: &Fault) -> String {
     match fault {
@@ -28,10 +30,24 @@ pub(crate) fn say(fault: &Fault) -> String {
             "{column} est «\u{a0}{found}\u{a0}». Valeurs possibles\u{a0}: {}.",
             known.join(", ")
         ),
+        Fault::Differs { column, found, ordered, unit } => {
+            let link = match ordered {
+                Some(length) => ["commande ", &written(*length, *unit)].concat(),
+                None => "n’a pas cette mesure".to_owned(),
+            };
+            format!(
+                "{column} est «\u{a0}{found}\u{a0}», mais le lien de cette ligne {link}. \
+                 Corrigez la valeur qui est fausse, ou laissez la cellule vide."
+            )
+        }
         Fault::Link(error) => {
             let advice = super::link::read(*error);
             [&advice.what, " ", advice.ask].concat()
         }
         Fault::NoReading => "La ligne n’a aucune mesure.".to_owned(),
     }
+}
+
+fn written(length: Length, unit: Unit) -> String {
+    Language::French.written(&length.text(unit))
 }

@@ -159,6 +159,7 @@ impl List {
     pub fn step(&mut self, profile: &Profile, language: Language) -> Step {
         if self.state == State::Running {
             let at = self.mark;
+            self.source.judge_by(profile);
             let Some(item) = self.source.next(&mut self.mark) else {
                 self.state = State::Done;
                 self.show();

@@ -2,6 +2,7 @@
 //! command.
 
 use crate::desk::sent::Sent;
+use hangtrue_core::profile::Profile;
 use hangtrue_link::csv::{Column, Fault, Mark, Sheet, What};
 use hangtrue_link::list::{Format, Item};
 
@@ -18,7 +19,7 @@ pub struct Source {
 #[derive(Clone, Debug, PartialEq)]
 pub enum Kind {
     /// Rows, in columns that were guessed or put right.
-    Table(Sheet),
+    Table(Box<Sheet>),
     /// JSON, a line each.
     Json,
     /// A link a line.
@@ -46,7 +47,7 @@ impl Source {
         let first = text.lines().find(|line| !bare(line).is_empty()).unwrap_or_default();
         let kind = match Format::guess(name, first) {
             Format::Table => match Sheet::open(&text) {
-                Ok(sheet) => Kind::Table(sheet),
+                Ok(sheet) => Kind::Table(Box::new(sheet)),
                 Err(fault) => return Err((text, Some(fault))),
             },
             Format::Links => Kind::Links,
@@ -101,6 +102,15 @@ impl Source {
         match &self.kind {
             Kind::Table(sheet) => sheet.start,
             Kind::Json | Kind::Links => Mark::start(&self.text),
+        }
+    }
+
+    /// By which rules the numbers of a table's links are held against the cells beside them.
+    pub fn judge_by(&mut self, profile: &Profile) {
+        if let Kind::Table(sheet) = &mut self.kind
+            && sheet.profile != *profile
+        {
+            sheet.profile = profile.clone();
         }
     }
 
