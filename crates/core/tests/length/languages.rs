@@ -292,3 +292,46 @@ fn every_number_said_in_pairs() {
         assert_eq!(read(&spanish, Unit::Millimetre), Ok(length), "{spanish}");
     }
 }
+
+/// `noventa con cinco` is 90.5 or 90 5/8 to who says it, and a comma or a full stop may be a `coma`
+/// or a `punto` that was dictated: inside a number neither adds ones to tens.
+#[test]
+fn what_joins_a_fraction_is_inside_no_number() {
+    for unit in [Unit::Inch, Unit::Millimetre] {
+        refused(
+            unit,
+            &[
+                ("noventa con cinco", "unknown", &[]),
+                ("noventa con cinco pulgadas", "unknown", &[]),
+                ("noventa y seis con cinco", "unknown", &[]),
+                ("ochenta con seis y medio", "unknown", &[]),
+                ("dos mil trescientos cuarenta con cinco", "unknown", &[]),
+                ("noventa, cinco", "unknown", &[]),
+                ("noventa. cinco", "unknown", &[]),
+                ("noventa. y cinco milímetros", "unknown", &[]),
+                ("noventa. cinco y un cuarto pulgadas", "unknown", &[]),
+                ("noventa, cinco punto dos", "unknown", &[]),
+                ("quatre-vingt, cinq", "unknown", &[]),
+                ("Quatre. Vingt pouces.", "unknown", &[]),
+                ("soixante, douze", "unknown", &[]),
+                ("ninety, five", "unknown", &[]),
+                ("one, half", "unknown", &[]),
+                ("two, four, four, five", "unknown", &[]),
+            ],
+        );
+    }
+    check(&[
+        ("noventa con cinco octavos pulgadas", inches(90, 40)),
+        ("veinte con tres treintaidosavos pulgadas", inches(20, 6)),
+        ("96 con 1/4 pulgadas", inches(96, 16)),
+        ("noventa y seis con media pulgadas", inches(96, 32)),
+        ("noventa y seis, con un cuarto pulgadas", inches(96, 16)),
+        ("ocho pies con seis", feet(8, 6, 0)),
+        ("Ninety six. And a quarter inches.", inches(96, 16)),
+        ("Ninety six. Inches.", inches(96, 0)),
+        ("Ninety six. 1/4 inches", inches(96, 16)),
+        ("ninety six, three sixteenths. inches", inches(96, 12)),
+        ("ninety six, inches", inches(96, 0)),
+        ("96 pulg. y 3/16", inches(96, 12)),
+    ]);
+}

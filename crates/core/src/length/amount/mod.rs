@@ -89,7 +89,7 @@ impl Amount {
 fn trimmed<'r, 't>(run: &'r [Token<'t>], place: Place<'_>) -> &'r [Token<'t>] {
     let mut run = run;
     if place.follows
-        && let [Token::Word(Word::And) | Token::Dash | Token::Comma, rest @ ..] = run
+        && let [Token::Word(Word::And | Word::With) | Token::Dash | Token::Comma, rest @ ..] = run
     {
         run = rest;
     }

@@ -22,9 +22,10 @@ pub(super) fn named(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refus
     for at in 0..=head.len() {
         let (left, right) = head.split_at_checked(at).ok_or_else(unknown)?;
         let (left, joined) = match left {
-            [rest @ .., Word::And] if !rest.is_empty() => (rest, true),
+            [rest @ .., Word::And | Word::With] if !rest.is_empty() => (rest, true),
             _ => (left, false),
         };
+        let left = spoken::before_stop(left);
         let over = match right {
             // `half` alone, `ninety six and half`.
             [] if head.is_empty() || joined => Some(1),

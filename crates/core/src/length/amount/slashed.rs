@@ -27,7 +27,7 @@ pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Ref
         _ => head,
     };
     let head = match head {
-        [rest @ .., Token::Word(Word::And) | Token::Dash] if !rest.is_empty() => rest,
+        [rest @ .., Token::Word(Word::And | Word::With) | Token::Dash] if !rest.is_empty() => rest,
         _ => head,
     };
     if let Some((whole, over)) = over.split_once(['.', ',']) {

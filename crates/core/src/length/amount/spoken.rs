@@ -10,7 +10,7 @@ use crate::length::words::Word;
 use crate::length::words::cardinal::{cardinal, concatenated};
 use crate::length::{ReadErrorKind, Refusal};
 
-/// The words of `run`; hyphens and commas between words say nothing.
+/// The words of `run`; hyphens between words say nothing.
 pub(super) fn words(run: &[Token<'_>]) -> Result<Vec<Word>, Refusal> {
     let mut words = Vec::with_capacity(run.len());
     for token in run {
@@ -20,6 +20,9 @@ pub(super) fn words(run: &[Token<'_>]) -> Result<Vec<Word>, Refusal> {
                 return Err(ReadErrorKind::DecimalAndFraction.into());
             }
             Token::Digits(raw) => words.push(Word::Figure(number::digits(raw)?)),
+            Token::Comma if !matches!(words.last(), None | Some(Word::Stop)) => {
+                words.push(Word::Stop);
+            }
             Token::Dash | Token::Comma => {}
             Token::Slash | Token::Mark(_) => return Err(ReadErrorKind::Unknown.into()),
         }
@@ -27,10 +30,19 @@ pub(super) fn words(run: &[Token<'_>]) -> Result<Vec<Word>, Refusal> {
     Ok(words)
 }
 
+/// `words` without a stop at their end.
+pub(super) fn before_stop(words: &[Word]) -> &[Word] {
+    match words {
+        [rest @ .., Word::Stop] => rest,
+        _ => words,
+    }
+}
+
 /// A number with words in it.
 #[inline(never)]
 pub(super) fn number(run: &[Token<'_>], place: Place<'_>) -> Result<Number, Refusal> {
-    number_in(&words(run)?, place)
+    let words = words(run)?;
+    number_in(before_stop(&words), place)
 }
 
 /// A number in words.

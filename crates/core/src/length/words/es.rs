@@ -2,6 +2,7 @@
 
 use super::Word::{
     About, And, Avos, By, Hundreds, Minus, Number, Of, Ordinal, Part, Point, Tens, Thousand, Unit,
+    With,
 };
 use super::{Vocabulary, Word};
 use crate::length::unit::Measure::{Centimetre, Foot, Inch, Metre, Millimetre};
@@ -34,7 +35,7 @@ const TABLE: &[(&str, Word)] = &[
     ("cm", Unit(Centimetre)),
     ("coma", Point),
     ("como", About),
-    ("con", And),
+    ("con", With),
     ("cuarenta", Tens(40)),
     ("cuarto", Part(4, false)),
     ("cuartos", Part(4, true)),

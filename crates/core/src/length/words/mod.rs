@@ -31,6 +31,11 @@ pub(super) enum Word {
     Article,
     /// Between the whole and the fraction, and inside numbers as [`Vocabulary`] says.
     And,
+    /// Before a fraction, or the inches behind feet; never inside a number: `con`.
+    With,
+    /// A comma or a full stop between words. Dictation writes one for a pause, and for `coma` and
+    /// `punto`: inside a number it may be a decimal mark, and is no part of it.
+    Stop,
     /// `of`, in `a quarter of an inch`.
     Of,
     /// The decimal mark, said.
