@@ -26,6 +26,11 @@ impl Entry {
         let unread = ReadError { kind: ReadErrorKind::Unknown, suggestions: Vec::new() };
         Self { text: text.to_owned(), read: Err(unread), struck: false }
     }
+    /// Whether its text is `length` in a field of `unit`.
+    #[inline(never)]
+    fn says(&self, length: Length, unit: Unit) -> bool {
+        read(&self.text, unit).is_ok_and(|read| read == length)
+    }
     /// Whether nothing was typed: a field left alone is not an unreadable reading.
     #[must_use]
     pub fn is_blank(&self) -> bool {
@@ -81,7 +86,8 @@ impl Survey {
     }
 
     /// Changes the unit of the fields. No reading changes its meaning: where a bare
-    /// number would, the unit it was typed in is written behind it.
+    /// number would, the unit it was typed in is written behind it; where the text takes none, the
+    /// length stands there canonically.
     pub fn set_unit(&mut self, unit: Unit) {
         let was = core::mem::replace(&mut self.unit, unit);
         for entry in self.entries.iter_mut().flatten() {
@@ -89,8 +95,11 @@ impl Survey {
                 entry.read = read(&entry.text, unit);
                 continue;
             };
-            if read(&entry.text, unit) != Ok(length) {
+            if !entry.says(length, unit) {
                 entry.text = [entry.text.trim_end(), was.key()].join(" ");
+            }
+            if !entry.says(length, unit) {
+                entry.text = length.canonical(was);
             }
         }
     }
@@ -229,6 +238,23 @@ mod tests {
         assert_eq!(survey.unit, Unit::Millimetre);
         assert_eq!(texts(&survey, Spot::HeaderLeft), ["9 1/2 in", "240 mm", "wide"]);
         assert_eq!(survey.lengths(Spot::HeaderLeft).collect::<Vec<_>>(), before);
+    }
+
+    #[test]
+    fn a_text_that_takes_no_unit_gives_way_to_its_length() {
+        let (mut survey, spot) = (Survey::new(Unit::Inch), Spot::HeaderLeft);
+        // The full stop of a telephone's keyboard; as long as a text may be.
+        survey.add(spot, "9 1/4.");
+        survey.add(spot, &format!("{:0>200}", "9 1/2"));
+        survey.set_unit(Unit::Millimetre);
+        assert_eq!(texts(&survey, spot), ["9 1/4. in", "9 1/2 in"]);
+        let sixteenths = [9 * 16 + 4, 9 * 16 + 8].map(Length::from_sixteenths);
+        for unit in [Unit::Millimetre, Unit::Inch] {
+            survey.set_unit(unit);
+            survey.read_again();
+            assert_eq!(survey.lengths(spot).collect::<Vec<_>>(), sixteenths);
+            assert!(survey.entries(spot).iter().all(|entry| read(&entry.text, unit) == entry.read));
+        }
     }
 
     #[test]

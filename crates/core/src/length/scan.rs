@@ -86,18 +86,7 @@ pub(super) fn scan<'t>(
         before = done.bytes().last().unwrap_or(b' ');
         rest = next;
     }
-    end_of_sentence(&mut tokens);
     Ok(tokens)
-}
-
-/// A full stop behind a fraction ends a sentence; behind a bare number it may
-/// have lost its digits, and stays.
-fn end_of_sentence(tokens: &mut [Token<'_>]) {
-    if let [.., Token::Slash, Token::Digits(under)] = tokens
-        && let Some(bare) = under.strip_suffix('.')
-    {
-        *under = bare;
-    }
 }
 
 fn known(word: &str, vocabulary: &Vocabulary) -> Result<Word, ReadErrorKind> {

@@ -3,7 +3,6 @@
 
 use super::fold::{LONGEST, Unseen, fold};
 use super::parse::read_by;
-use super::words::{Vocabulary, Word};
 use super::{ReadError, ReadErrorKind, Reading, Refusal, Unit, mend, words};
 use crate::say::Language;
 
@@ -31,9 +30,10 @@ pub(super) fn read_folded(
     unit: Unit,
     language: Language,
 ) -> Result<Reading, Refusal> {
+    let folded = &*with_stops(folded);
     let mut first = None;
     for vocabulary in words::in_order(language) {
-        match read_by(&with_stops(folded, vocabulary), unit, vocabulary) {
+        match read_by(folded, unit, vocabulary) {
             Err(refusal) if refusal.kind == ReadErrorKind::Unknown => {
                 first.get_or_insert(refusal);
             }
@@ -43,26 +43,19 @@ pub(super) fn read_folded(
     Err(first.unwrap_or(ReadErrorKind::Unknown.into()))
 }
 
-/// `folded` with a comma for every full stop between two words of which neither is a unit: elsewhere
-/// `scan` takes it for that of `ft.` or of a sentence, and `noventa. cinco` is no more 95 than
-/// `noventa, cinco` is.
-fn with_stops(folded: &str, vocabulary: &Vocabulary) -> String {
-    let is_no_unit = |word: Option<&str>| {
-        let word = word.unwrap_or_default();
-        !word.is_empty() && !matches!(vocabulary.find(word), Some(Word::Unit(_)))
-    };
-    let other = |c: char| !c.is_ascii_lowercase();
-    let mut text = String::with_capacity(folded.len());
-    for part in folded.split_inclusive('.') {
-        let begins = part.trim_start().split(other).next();
-        if let Some(before) = text.strip_suffix('.')
-            && is_no_unit(before.rsplit(other).next())
-            && is_no_unit(begins)
+/// `folded` with a comma for every full stop between two words: `scan` takes it for that of `ft.` or
+/// of a sentence, and `noventa. cinco` is no more 95 than `noventa, cinco` is.
+fn with_stops(folded: &str) -> String {
+    let is_letter = |c: char| c.is_ascii_lowercase();
+    let stop = |(at, c)| match folded.split_at_checked(at) {
+        Some((before, behind))
+            if c == '.'
+                && before.ends_with(is_letter)
+                && behind.trim_start_matches(['.', ' ']).starts_with(is_letter) =>
         {
-            text.pop();
-            text.push(',');
+            ','
         }
-        text.push_str(part);
-    }
-    text
+        _ => c,
+    };
+    folded.char_indices().map(stop).collect()
 }

@@ -91,6 +91,9 @@ fn inches_in_digits() {
             ("96 1/4th", W + Q),
             ("96 3/32nds of an inch", W + 3 * IN / 32),
             ("96 1/4.", W + Q),
+            ("96 1/4. in", W + Q),
+            ("96 1/4.\"", W + Q),
+            ("8' 0 1/4. in", W + Q),
             ("96\" 1/4", W + Q),
             ("96 in 1/4", W + Q),
             // No-break, thin, narrow no-break, figure, ideographic spaces.

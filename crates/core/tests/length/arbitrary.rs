@@ -2,6 +2,8 @@
 
 use hangtrue_core::length::{Length, Reading, Style, Unit, read};
 use hangtrue_core::say::Language;
+use hangtrue_core::spot::Spot;
+use hangtrue_core::survey::Survey;
 use proptest::prelude::*;
 
 /// What must hold for any text at all.
@@ -28,6 +30,23 @@ fn holds(text: &str) {
                         assert_eq!(again, Ok(suggestion.length), "{text:?} {suggestion:?}");
                     }
                 }
+            }
+        }
+    }
+}
+
+/// Another unit of the fields and back changes no reading, and leaves a text that says it.
+fn keeps_its_length(text: &str) {
+    let spot = Spot::WidthLow;
+    for unit in [Unit::Inch, Unit::Millimetre] {
+        let Ok(length) = read(text, unit) else { continue };
+        let mut survey = Survey::new(unit);
+        survey.add(spot, text);
+        for unit in [unit.other(), unit] {
+            survey.set_unit(unit);
+            for entry in survey.entries(spot) {
+                assert_eq!(entry.read, Ok(length), "{text:?}");
+                assert_eq!(read(&entry.text, unit), Ok(length), "{text:?} {:?}", entry.text);
             }
         }
     }
@@ -114,11 +133,24 @@ proptest! {
     #[test]
     fn any_pieces(text in pieces()) {
         holds(&text);
+        keeps_its_length(&text);
     }
 
     #[test]
     fn any_digits_and_marks(text in "[0-9 ./,'\"-]{0,16}") {
         holds(&text);
+        keeps_its_length(&text);
+    }
+
+    /// A whole with a fraction in figures, and what a keyboard or a hand leaves behind it.
+    #[test]
+    fn another_unit_changes_no_reading(
+        whole in "[0-9]{1,3}|ninety six|noventa y seis|",
+        join in " |-| and | con |, |. ",
+        part in "1/4|3/16|a half|un cuarto|[0-9]/8|",
+        end in "\\.|,|ths| |-| \u{a0}|\\.ths|",
+    ) {
+        keeps_its_length(&[whole, join, part, end].concat());
     }
 
     #[test]

@@ -88,14 +88,14 @@ impl Amount {
 /// Without what joins it to its neighbours: `and` before it, `of an` behind.
 fn trimmed<'r, 't>(run: &'r [Token<'t>], place: Place<'_>) -> &'r [Token<'t>] {
     let mut run = run;
-    if place.follows
+    while place.follows
         && let [Token::Word(Word::And | Word::With) | Token::Dash | Token::Comma, rest @ ..] = run
     {
         run = rest;
     }
     if place.said {
-        // `96-inch`.
-        if let [rest @ .., Token::Dash] = run {
+        // `96-inch`, `three quarters, inch`.
+        if let [rest @ .., Token::Dash | Token::Comma] = run {
             run = rest;
         }
         let mut short = run;

@@ -19,6 +19,9 @@ pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Ref
         let kind = if lost { ReadErrorKind::LostDigits } else { ReadErrorKind::Unknown };
         return Err(kind.into());
     };
+    // A full stop behind a fraction ends a sentence, a unit behind it or not; behind a bare number
+    // it may have lost its digits, and stays.
+    let under = under.strip_suffix('.').unwrap_or(under);
     if head.contains(&Token::Slash) {
         return Err(ReadErrorKind::Unknown.into());
     }
