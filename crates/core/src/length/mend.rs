@@ -62,7 +62,8 @@ fn slashes_turned(text: &str) -> Option<String> {
     text.contains(['\\', '|']).then(|| text.replace(['\\', '|'], "/"))
 }
 
-/// `9O` and `l/4`: a letter O or L among digits.
+/// `9O` and `l/4`: a letter O or L among digits. The `i` of `96i` is a begun `in`: it is a 1 only
+/// before a figure.
 fn letters_to_digits(text: &str) -> Option<String> {
     let bytes = text.as_bytes();
     let numeric = |at: Option<usize>| {
@@ -73,7 +74,8 @@ fn letters_to_digits(text: &str) -> Option<String> {
         .map(|(at, c)| match c {
             _ if !numeric(at.checked_sub(1)) && !numeric(at.checked_add(1)) => c,
             'o' => '0',
-            'l' | 'i' => '1',
+            'l' => '1',
+            'i' if numeric(at.checked_add(1)) => '1',
             _ => c,
         })
         .collect();
@@ -98,9 +100,14 @@ fn misheard(text: &str) -> Option<String> {
     (mended != text).then_some(mended)
 }
 
-/// `inch and a quarter`.
+/// `inch and a quarter`, `and 1/4`; of `in 3/4` it is the number that is lost.
 fn one_of(text: &str) -> Option<String> {
-    text.trim_start().starts_with(|c: char| c.is_ascii_lowercase()).then(|| ["a ", text].concat())
+    let text = text.trim_start();
+    let (first, rest) = cut_first(text, " ").unwrap_or((text, ""));
+    let second = cut_first(rest, " ").map_or(rest, |(second, _)| second);
+    let meant = text.starts_with(|c: char| c.is_ascii_lowercase())
+        && (!words::is_unit(first.trim_end_matches('.')) || words::is_and(second));
+    meant.then(|| ["a ", text].concat())
 }
 
 fn words_replaced(text: &str, by: impl Fn(&str) -> Option<&'static str>) -> String {

@@ -142,15 +142,15 @@ fn inches_behind(
         }
         Some(_) => return Err(ReadErrorKind::MixedUnits.into()),
     }
-    let inches = amount(run, place).map_err(|refusal| refusal.after_feet(feet))?;
+    let inches = amount(run, place).map_err(|refusal| refusal.plus(feet, Form::FeetInches))?;
     if let Amount { number: None, fraction: Some((over, under)) } = inches
         && by_word
         && !said
     {
         return Err(fraction_of_foot(feet, over, under));
     }
-    let inches =
-        fraction_behind(inches, behind, place).map_err(|refusal| refusal.after_feet(feet))?;
+    let inches = fraction_behind(inches, behind, place)
+        .map_err(|refusal| refusal.plus(feet, Form::FeetInches))?;
     let length = feet.nm().checked_add(inches.nm()).ok_or(ReadErrorKind::OutOfRange)?;
     if inches < Length::FOOT {
         return Ok(Length::from_nm(length));
@@ -168,9 +168,7 @@ fn inches_behind(
 fn plus_behind(refusal: Refusal, rest: &[Token<'_>], place: Place<'_>) -> Refusal {
     let place = Place { follows: true, ..place };
     match amount(rest, place) {
-        Ok(more @ Amount { number: None, .. }) => {
-            more.length(place.measure, place.said).map_or(refusal, |more| refusal.plus(more))
-        }
+        Ok(Amount { number: None, fraction: Some(part) }) => refusal.with_part(part, place.measure),
         _ => refusal,
     }
 }
@@ -195,11 +193,12 @@ fn fraction_behind(base: Amount, rest: &[Token<'_>], place: Place<'_>) -> Result
             _ => refusal,
         });
     }
-    let more = amount(run, place).map_err(|refusal| refusal.plus(length))?;
+    let form = measure.form();
+    let more = amount(run, place).map_err(|refusal| refusal.plus(length, form))?;
     let whole = base.number.is_some_and(Number::is_whole) && base.fraction.is_none();
     if more.number.is_none() && whole {
         let part =
-            more.length(place.measure, place.said).map_err(|refusal| refusal.plus(length))?;
+            more.length(place.measure, place.said).map_err(|refusal| refusal.plus(length, form))?;
         return Ok(length + part);
     }
     if mark.is_some() {

@@ -6,16 +6,19 @@ use super::fold::LONGEST;
 use super::parse::read_by;
 use super::words::UNITS;
 use super::{ReadError, ReadErrorKind, Reading, Refusal, Unit};
+use crate::short::holds;
 
 /// Whether `text` is figures, the marks between them and the short names of units, and begins with
-/// none of these names and no sign.
+/// none of these names and no sign. A point beside a slash is a decimal or ends a sentence: rare.
 #[must_use]
 pub fn is_plain(text: &str) -> bool {
     let known = |c: char| matches!(c, '0'..='9' | ' ' | '.' | ',' | '/' | '-' | '\'' | '"');
     let starts = text.trim_start_matches(' ');
     let mut words = text.split(known).filter(|word| !word.is_empty());
+    let point_beside_slash = holds(text, b'/') && holds(text, b'.');
     text.len() <= LONGEST
         && !starts.starts_with('-')
+        && !point_beside_slash
         && !starts.starts_with(|c: char| c.is_ascii_lowercase())
         && words.all(|word| UNITS.find(word).is_some())
 }

@@ -75,6 +75,13 @@ pub(super) enum Form {
 impl Form {
     pub(super) const INCH: Self = Self::In(Unit::Inch);
     pub(super) const MM: Self = Self::In(Unit::Millimetre);
+
+    pub(super) const fn unit(self) -> Unit {
+        match self {
+            Self::In(unit) => unit,
+            Self::FeetInches => Unit::Inch,
+        }
+    }
 }
 
 impl Length {

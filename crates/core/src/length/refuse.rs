@@ -1,7 +1,9 @@
 //! Why a text is refused, and what it probably meant.
 
 use super::Length;
+use super::amount::Amount;
 use super::print::Form;
+use super::unit::Measure;
 
 /// Why a text is not a reading.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -187,20 +189,31 @@ impl Refusal {
     pub(super) const fn has_meanings(&self) -> bool {
         self.meanings[0].is_some()
     }
-    /// With `more` added to every meaning: a fraction that stood behind the number.
-    pub(super) fn plus(mut self, more: Length) -> Self {
-        for (length, _) in self.meanings.iter_mut().flatten() {
-            *length += more;
+    /// With `more`, written in `form`, before every meaning, and all written so; one in the other
+    /// units cannot have stood behind it.
+    #[inline(never)]
+    pub(super) fn plus(mut self, more: Length, form: Form) -> Self {
+        for meaning in &mut self.meanings {
+            *meaning = meaning
+                .filter(|(_, was)| was.unit() == form.unit())
+                .map(|(length, _)| (length + more, form));
         }
         self
     }
-    /// With `feet` added to every meaning, and all written in feet.
-    pub(super) fn after_feet(self, feet: Length) -> Self {
-        let mut moved = self.plus(feet);
-        for (_, form) in moved.meanings.iter_mut().flatten() {
-            *form = Form::FeetInches;
+    /// With the fraction that stood behind the number added to every whole meaning, in the measure
+    /// of that meaning: `measure` if it is of the same units.
+    #[inline(never)]
+    pub(super) fn with_part(mut self, part: (u64, u64), measure: Measure) -> Self {
+        let part = Amount { number: None, fraction: Some(part) };
+        for meaning in &mut self.meanings {
+            let Some((length, form)) = *meaning else { continue };
+            let unit = form.unit();
+            let measure = if unit == measure.unit() { measure } else { unit.measure() };
+            let whole = length.floor_to(Length::from_nm(measure.nm())) == length;
+            let part = part.length(measure, true).ok().filter(|_| whole);
+            *meaning = part.map(|part| (length + part, form));
         }
-        moved
+        self
     }
     /// Written out; a meaning beyond any tape is not offered, nor one twice.
     pub(super) fn into_error(self) -> ReadError {

@@ -30,7 +30,7 @@ pub(super) fn read_folded(
     unit: Unit,
     language: Language,
 ) -> Result<Reading, Refusal> {
-    let folded = &*with_stops(folded);
+    let folded = &*without_stops(folded);
     let mut first = None;
     for vocabulary in words::in_order(language) {
         match read_by(folded, unit, vocabulary) {
@@ -43,19 +43,31 @@ pub(super) fn read_folded(
     Err(first.unwrap_or(ReadErrorKind::Unknown.into()))
 }
 
-/// `folded` with a comma for every full stop between two words: `scan` takes it for that of `ft.` or
-/// of a sentence, and `noventa. cinco` is no more 95 than `noventa, cinco` is.
-fn with_stops(folded: &str) -> String {
+/// `folded` without the full stops of its sentences. Behind a fraction one ends a sentence, a unit
+/// behind it or not, and is a blank; behind a bare number it may have lost its digits, and stays.
+/// Between two words it is a comma: `scan` takes it for that of `ft.`, and `noventa. cinco` is no
+/// more 95 than `noventa, cinco` is.
+fn without_stops(folded: &str) -> String {
     let is_letter = |c: char| c.is_ascii_lowercase();
-    let stop = |(at, c)| match folded.split_at_checked(at) {
-        Some((before, behind))
-            if c == '.'
-                && before.ends_with(is_letter)
-                && behind.trim_start_matches(['.', ' ']).starts_with(is_letter) =>
+    let is_digit = |c: char| c.is_ascii_digit();
+    let stop = |(at, c)| {
+        let (before, behind) = folded.split_at_checked(at).unwrap_or_default();
+        let behind = behind.trim_start_matches('.');
+        let under = before.trim_end_matches(is_digit);
+        if c != '.' {
+            c
+        } else if before.ends_with(is_letter)
+            && behind.trim_start_matches(' ').starts_with(is_letter)
         {
             ','
+        } else if under.len() < before.len()
+            && under.trim_end_matches(' ').ends_with('/')
+            && !behind.starts_with(is_digit)
+        {
+            ' '
+        } else {
+            c
         }
-        _ => c,
     };
     folded.char_indices().map(stop).collect()
 }

@@ -139,6 +139,56 @@ fn numbers_with_something_lost_between() {
     );
 }
 
+/// What is offered for a fraction behind a number is that number and that fraction, in one measure.
+#[test]
+fn a_fraction_is_of_what_is_offered() {
+    check(
+        Unit::Inch,
+        &[
+            ("2 443 1/2", "lost-mark", &["2443.5 mm"]),
+            ("243. 1/2 mm", "lost-digits", &["243.5 mm"]),
+            ("244. 1/2 cm", "lost-digits", &["2445 mm"]),
+            ("twenty four forty three and a half", "two-meanings", &["2443.5 mm"]),
+            ("twenty four forty three inches and a half", "two-meanings", &["2443.5 mm"]),
+            // On no tape, or behind a fraction already.
+            ("96. 1/3", "lost-digits", &[]),
+            ("eight six and a third", "two-meanings", &[]),
+            ("96 14 1/2", "lost-slash", &[]),
+            // No millimetres behind feet or inches.
+            ("8' 2 443", "lost-mark", &[]),
+            ("96 in 2 443", "lost-mark", &[]),
+        ],
+    );
+    check(
+        Unit::Millimetre,
+        &[
+            ("244. 1/2", "lost-digits", &["244.5 mm"]),
+            ("9 6 1/4", "lost-mark", &[]),
+            ("96 14 1/2", "lost-mark", &["9614.5 mm"]),
+        ],
+    );
+}
+
+/// Of a fraction of one or more the sum, while it is less than two; from there on what slipped.
+#[test]
+fn fractions_past_one() {
+    check(
+        Unit::Inch,
+        &[
+            ("96 16/16", "top-heavy", &["97 in"]),
+            ("95 17/16", "top-heavy", &["96 1/16 in"]),
+            ("1 18/16", "top-heavy", &["2 1/8 in"]),
+            ("9 12/8", "top-heavy", &["10 1/2 in"]),
+            ("9 61/4", "top-heavy", &["96 1/4 in"]),
+            ("9 613/16", "top-heavy", &["96 13/16 in"]),
+            ("16/16", "top-heavy", &["1 in", "1 3/8 in"]),
+            ("17/16", "top-heavy", &["1 1/16 in", "1 7/16 in"]),
+            ("96 /4", "top-heavy", &[]),
+            ("9 /4", "top-heavy", &[]),
+        ],
+    );
+}
+
 #[test]
 fn points_and_commas() {
     check(
@@ -283,6 +333,10 @@ fn words() {
             ("ninety six and quarters", "unknown", &[]),
             ("a second", "unknown", &[]),
             ("hundred", "unknown", &["100 in"]),
+            // A unit with no number before it: it is a one only where a fraction goes on.
+            ("in 3/4", "unknown", &[]),
+            ("ft 8", "unknown", &[]),
+            ("ft. and 8 in", "unknown", &["20 in"]),
         ],
     );
 }
@@ -301,6 +355,10 @@ fn the_rest() {
             ("9O", "unknown", &["90 in"]),
             ("96 l/4", "unknown", &["96 1/4 in"]),
             ("l/4", "unknown", &["1/4 in"]),
+            // A begun `in` is no 1.
+            ("96i", "unknown", &[]),
+            ("9.5i", "unknown", &[]),
+            ("1i/16", "unknown", &["11/16 in"]),
             // Only the letter beside a digit: the foot stays a foot.
             ("9O foot", "unknown", &["1080 in"]),
             ("96 in 1/4-", "unknown", &[]),

@@ -1,7 +1,6 @@
 //! A fraction in words behind a number: `ninety six and three sixteenths`.
 
 use super::{Amount, Place, spoken};
-use crate::length::number::sixty_fourths;
 use crate::length::scan::Token;
 use crate::length::words::Word;
 use crate::length::words::cardinal::cardinal;
@@ -38,7 +37,7 @@ pub(super) fn named(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Refus
             _ => match spoken::number_in(left, place) {
                 Ok(number) => Some(number),
                 Err(refusal) if refusal.has_meanings() && over < under => {
-                    refused = Some(refusal.plus(sixty_fourths(over, under)));
+                    refused = Some(refusal.with_part((over, under), place.measure));
                     continue;
                 }
                 Err(_) => continue,

@@ -1,7 +1,7 @@
 //! A fraction in digits behind a number: `96 1/4`, and what becomes of its space.
 
 use super::{Amount, Place, whole};
-use crate::length::number::{self, inches_and, on_inch_tape, or_space, proper};
+use crate::length::number::{self, inches_and, on_inch_tape, or_space};
 use crate::length::print::Form;
 use crate::length::scan::Token;
 use crate::length::unit::Measure;
@@ -19,9 +19,6 @@ pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Ref
         let kind = if lost { ReadErrorKind::LostDigits } else { ReadErrorKind::Unknown };
         return Err(kind.into());
     };
-    // A full stop behind a fraction ends a sentence, a unit behind it or not; behind a bare number
-    // it may have lost its digits, and stays.
-    let under = under.strip_suffix('.').unwrap_or(under);
     if head.contains(&Token::Slash) {
         return Err(ReadErrorKind::Unknown.into());
     }
@@ -43,21 +40,20 @@ pub(super) fn slashed(run: &[Token<'_>], place: Place<'_>) -> Result<Amount, Ref
         }
         return Ok(Amount { number: None, fraction: Some(fraction) });
     }
+    // `9 61/4`: the space slipped, where the fraction is two or more. Nobody counts so far.
     if let [Token::Digits(whole)] = head
-        && fraction.0 >= fraction.1
+        && let Some((slipped, rest)) = over.split_at_checked(1)
+        && whole.len() == 1
+        && fraction.0 / 2 >= fraction.1
         && place.measure == Measure::Inch
+        && !place.follows
+        && let Some(length) = inches_and(&[whole, slipped].concat(), rest, under)
     {
-        // `9 61/4`: the space slipped.
-        let slipped = [whole, *over].concat();
-        let refusal = or_space(ReadErrorKind::TopHeavy.into(), &slipped, under);
-        if refusal.has_meanings() {
-            return Err(refusal);
-        }
+        return Err(Refusal::from(ReadErrorKind::TopHeavy).or(length, Form::INCH));
     }
-    let part = proper(over, under).unwrap_or_default();
     let number = whole(head, place).map_err(|refusal| match refusal.kind {
         ReadErrorKind::ThousandsOrDecimal | ReadErrorKind::TwoPoints => refusal.kind.into(),
-        _ => refusal.plus(part),
+        _ => refusal.with_part(fraction, place.measure),
     })?;
     Ok(Amount { number: Some(number), fraction: Some(fraction) })
 }
@@ -70,17 +66,20 @@ fn point_for_space(whole: &str, over: &str, under: &str, alone: bool) -> Refusal
     }
 }
 
-/// `961/4` has lost a space; `5/4` is only top-heavy. Never the quotient of the first.
+/// `961/4` has lost a space; `5/4` is only top-heavy, `17/16` may be either. The quotient of two or
+/// more is nobody's: `96 /4` has lost its numerator.
 fn lost_space(over: &str, under: &str, (n, d): (u64, u64), place: Place<'_>) -> Refusal {
-    if over.len() > 1 {
-        let refusal = or_space(ReadErrorKind::LostSpace.into(), over, under);
-        if refusal.has_meanings() {
-            return refusal;
-        }
-        if !on_inch_tape(d) {
-            return ReadErrorKind::NotOnTape.into();
-        }
+    if n / 2 < d {
+        let top_heavy = Amount { number: None, fraction: Some((n, d)) };
+        let top_heavy = top_heavy.length(place.measure, place.said).err();
+        return or_space(top_heavy.unwrap_or(ReadErrorKind::TopHeavy.into()), over, under);
     }
-    let top_heavy = Amount { number: None, fraction: Some((n, d)) };
-    top_heavy.length(place.measure, place.said).err().unwrap_or(ReadErrorKind::TopHeavy.into())
+    let refusal = or_space(ReadErrorKind::LostSpace.into(), over, under);
+    if refusal.has_meanings() {
+        return refusal;
+    }
+    if over.len() > 1 && !on_inch_tape(d) {
+        return ReadErrorKind::NotOnTape.into();
+    }
+    ReadErrorKind::TopHeavy.into()
 }

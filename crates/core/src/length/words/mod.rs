@@ -105,14 +105,29 @@ pub(super) fn in_order(language: Language) -> impl Iterator<Item = &'static Voca
     ALL.into_iter().cycle().skip(first).take(ALL.len())
 }
 
+/// What `word` means in any language.
+fn meaning(word: &str) -> Option<Word> {
+    ALL.iter().find_map(|vocabulary| vocabulary.find(word))
+}
+
 /// Whether `word` hedges a reading, in any language.
 pub(super) fn is_about(word: &str) -> bool {
-    ALL.iter().any(|vocabulary| vocabulary.find(word) == Some(Word::About))
+    meaning(word) == Some(Word::About)
 }
 
 /// Whether `word` is a minus sign said, in any language.
 pub(super) fn is_minus(word: &str) -> bool {
-    ALL.iter().any(|vocabulary| vocabulary.find(word) == Some(Word::Minus))
+    meaning(word) == Some(Word::Minus)
+}
+
+/// Whether `word` is a unit, in any language.
+pub(super) fn is_unit(word: &str) -> bool {
+    matches!(meaning(word), Some(Word::Unit(_)))
+}
+
+/// Whether `word` joins a fraction to the whole, in any language.
+pub(super) fn is_and(word: &str) -> bool {
+    meaning(word) == Some(Word::And)
 }
 
 #[cfg(test)]
