@@ -124,6 +124,39 @@ fn an_inch_in_the_height_is_found_and_named() {
     assert_eq!(found[0].spots[0], Spot::HeightCenter);
 }
 
+/// Whoever reads again what is asked for, and reads it right, comes to the reading that slipped,
+/// and to an end: what two readings say is not asked a third time.
+#[test]
+fn reading_again_comes_to_the_slip_and_to_an_end() {
+    let right = [
+        (Spot::WidthMiddle, 96 * 16 + 4),
+        (Spot::HeightCenter, 101 * 16 + 9),
+        (Spot::HeaderCenter, 9 * 16 + 8),
+        (Spot::BowFirst, 20),
+        (Spot::LoopSillToBow, 109 * 16 + 13),
+    ];
+    for (slipped, by) in
+        [(Spot::LoopSillToBow, -16), (Spot::HeaderCenter, 16), (Spot::BowFirst, 20)]
+    {
+        let mut survey = Survey::new(Unit::Inch);
+        for (spot, value) in right {
+            put(&mut survey, spot, value + if spot == slipped { by } else { 0 });
+        }
+        let mut asked = Vec::new();
+        while let Some(next) = judged(&survey).next.iter().find(|next| next.repeat) {
+            asked.push(next.spot);
+            assert!(asked.len() <= 2 * right.len(), "{slipped:?}: {asked:?}");
+            let (_, value) = right.into_iter().find(|(spot, _)| *spot == next.spot).unwrap();
+            put(&mut survey, next.spot, value);
+        }
+        assert!(asked.contains(&slipped), "{slipped:?}: {asked:?}");
+        for spot in right.map(|(spot, _)| spot) {
+            let times = asked.iter().filter(|asked| **asked == spot).count();
+            assert!(times <= 2, "{slipped:?}: {asked:?}");
+        }
+    }
+}
+
 #[test]
 fn with_four_numbers_the_closing_reading_checks_three_of_them() {
     let mut survey = six();

@@ -13,6 +13,8 @@ use super::network::{UNKNOWNS, placing};
 use super::noise::TOLD;
 use super::pattern::{About, Pattern};
 use super::{ALARM, Judgement, Next, Why, tape};
+use crate::bounds::PLAY;
+use crate::length::Length;
 use crate::profile::Profile;
 use crate::short::{sort, within};
 use crate::spot::{Dimension, Group, Spot};
@@ -55,11 +57,12 @@ pub(super) fn next(
             list.push(Next { spot, repeat: false, worth, checks, why: Why::Missing });
         }
     }
-    if let (true, Some(likely)) = (judgement.alarm, judgement.likely.first()) {
-        let checks = likely.spot.dimension().into_iter().collect();
-        let worth = costs.miss * judgement.wrong;
-        let spot = likely.spot;
-        list.push(Next { spot, repeat: true, worth, checks, why: Why::Settles });
+    if judgement.alarm && !judgement.likely.is_empty() {
+        if let Some(spot) = suspect(survey, judgement) {
+            let checks = spot.dimension().into_iter().collect();
+            let worth = costs.miss * judgement.wrong;
+            list.push(Next { spot, repeat: true, worth, checks, why: Why::Settles });
+        }
         return list;
     }
     if !list.is_empty() {
@@ -74,6 +77,25 @@ pub(super) fn next(
         .collect();
     sort(&mut offers, |a, b| a.worth > b.worth);
     offers
+}
+
+/// Where to read again: the likeliest place that was not read alike twice already, else a closing
+/// reading that was read once. What two readings say a third settles no better.
+fn suspect(survey: &Survey, judgement: &Judgement) -> Option<Spot> {
+    let settled = |spot: Spot| {
+        let mut before: Vec<Length> = Vec::new();
+        survey.lengths(spot).any(|length| {
+            let alike = before.iter().any(|other| (length - *other).abs() <= PLAY);
+            before.push(length);
+            alike
+        })
+    };
+    let likely = judgement.likely.iter().map(|likely| likely.spot);
+    let closing = Spot::ALL.into_iter().filter(|spot| {
+        matches!(spot.group(), Group::Loop | Group::Diagonal)
+            && survey.lengths(*spot).next().is_some()
+    });
+    likely.chain(closing).find(|spot| !settled(*spot))
 }
 
 fn hidden<'a>(
