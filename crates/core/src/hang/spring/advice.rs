@@ -95,7 +95,7 @@ const SCALE_LEAST: f64 = 0.5 * crate::hang::weight::GRAVITY;
 const SCALE_SHARE: f64 = 0.03;
 /// Rollers, hinges and seals hold a door within so much of its weight. Common practice, no
 /// source.
-const FRICTION: f64 = 0.06;
+pub const FRICTION: f64 = 0.06;
 
 /// The turns that pulls ask for; none where nothing was measured, or no turn lifts anything.
 ///

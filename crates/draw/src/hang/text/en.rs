@@ -24,7 +24,8 @@ pub(super) static WORDS: Words = Words {
     balance: "What hangs on the cables, what the spring lifts, and the pull that is left for \
               the hand.",
     most: |pull, push| {
-        ["The hand lifts ", pull, " at most and holds back ", push, " at most."].concat()
+        let up = [", and the spring pulls up with ", push, " more than hangs there."].concat();
+        ["At most the hand lifts ", pull, &up].concat()
     },
     hangs: "hangs",
     lifts: "spring",

@@ -24,7 +24,8 @@ pub(super) static WORDS: Words = Words {
     balance: "Lo que cuelga de los cables, lo que levanta el resorte y el jalón que queda para la \
               mano.",
     most: |pull, push| {
-        ["La mano levanta a lo más ", pull, " y detiene a lo más ", push, "."].concat()
+        let up = [" y el resorte jala hacia arriba con ", push, " más de lo que ahí cuelga."];
+        ["A lo más la mano levanta ", pull, &up.concat()].concat()
     },
     hangs: "cuelga",
     lifts: "resorte",

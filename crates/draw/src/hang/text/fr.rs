@@ -24,7 +24,10 @@ pub(super) static WORDS: Words = Words {
     exaggerated: |times| ["écarts grossis ", times, " fois"].concat(),
     balance_title: "L’équilibre, de fermée à ouverte",
     balance: "Ce qui pend aux câbles, ce que le ressort lève, et la traction qui reste à la main.",
-    most: |pull, push| ["La main lève au plus ", pull, " et retient au plus ", push, "."].concat(),
+    most: |pull, push| {
+        let up = [" et le ressort tire vers le haut avec ", push, " de plus que ce qui y pend."];
+        ["Au plus, la main lève ", pull, &up.concat()].concat()
+    },
     hangs: "pend",
     lifts: "ressort",
     hand: "main",

@@ -32,7 +32,7 @@ pub(crate) struct Words {
     pub(crate) exaggerated: fn(&str) -> String,
     pub(crate) balance_title: &'static str,
     pub(crate) balance: &'static str,
-    /// The greatest pull, where, and the greatest push.
+    /// The most that the hand lifts, and the most that the spring pulls up beyond what hangs.
     pub(crate) most: fn(&str, &str) -> String,
     pub(crate) hangs: &'static str,
     pub(crate) lifts: &'static str,

@@ -4,10 +4,11 @@ use super::parts;
 use crate::hang::model::Model;
 use crate::hang::work::{behaves, turns_text};
 use hangtrue_core::Unit;
-use hangtrue_core::hang::Scale;
 use hangtrue_core::hang::spring::{
-    A229, Advice, Balance, Behaves, DIVISOR, HAND_MOST, Height, Rule, Turns, stripes_agree,
+    A229, Advice, Balance, Behaves, DIVISOR, FRICTION, HAND_MOST, Height, Point, Rule, Turns,
+    stripes_agree,
 };
+use hangtrue_core::hang::{Scale, Weight};
 use hangtrue_draw::Sheet;
 use maud::{Markup, PreEscaped, html};
 
@@ -133,9 +134,7 @@ fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
         return html! { section { h2 { (text.heading) } p { (text.no_weight) } } };
     };
     let points = balance.points(&room.curtain(), 96);
-    let weight = |newtons: f64| hangtrue_core::hang::Weight::from_newtons(newtons);
-    let told = |newtons: f64| model.told_weight(weight(newtons));
-    let most = points.iter().map(|point| point.hand().abs()).fold(0.0_f64, f64::max);
+    let told = |newtons: f64| model.told_weight(Weight::from_newtons(newtons));
     html! {
         section {
             h2 { (text.heading) }
@@ -147,16 +146,47 @@ fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
                 div {
                     p { ((text.open)(&told(balance.open()))) }
                     p { ((text.quarter)(&told(0.25 * balance.per_turn()))) }
-                    @if weight(most) > HAND_MOST {
-                        (parts::verdict(
-                            "stop",
-                            &(text.hand_over)(&told(most), &model.told_weight(HAND_MOST)),
-                        ))
-                    } @else {
-                        p { ((text.hand)(&told(most))) }
-                    }
+                    (left_for_the_hand(model, balance, &points))
                 }
             }
+        }
+    }
+}
+
+/// Less than this, in newtons, is nothing to tell of: a luggage scale hardly shows it.
+const NOTHING: f64 = 2.0;
+
+/// The most that the hand lifts, and the most that the spring pulls the door up against it.
+fn left_for_the_hand(model: &Model, balance: &Balance, points: &[Point]) -> Markup {
+    let text = &model.words().balance;
+    let by_hand = |a: &&Point, b: &&Point| a.hand().total_cmp(&b.hand());
+    let (Some(heaviest), Some(lightest)) =
+        (points.iter().max_by(by_hand), points.iter().min_by(by_hand))
+    else {
+        return html! {};
+    };
+    let (lift, pull) = (heaviest.hand(), -lightest.hand());
+    let weight = Weight::from_newtons;
+    let told = |newtons: f64| model.told_weight(weight(newtons));
+    let (up, one) = (model.told(lightest.lift), model.told_weight(HAND_MOST));
+    let closed = points.first().map_or(0.0, Point::hand);
+    // Friction holds a closed door down against a little, and the door is unclamped closed.
+    let flies = closed < -FRICTION * balance.door.newtons();
+    html! {
+        @if weight(pull) > HAND_MOST {
+            (parts::verdict("stop", &if flies {
+                (text.flies_up)(&told(pull), &up)
+            } else {
+                (text.pulls_up_over)(&told(pull), &up, &one)
+            }))
+        }
+        @if weight(lift) > HAND_MOST {
+            (parts::verdict("stop", &(text.hand_over)(&told(lift), &one)))
+        } @else if lift > NOTHING || pull <= NOTHING {
+            p { ((text.hand)(&told(lift.max(0.0)))) }
+        }
+        @if pull > NOTHING && weight(pull) <= HAND_MOST {
+            p { ((text.pulls_up)(&told(pull), &up)) }
         }
     }
 }

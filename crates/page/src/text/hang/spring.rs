@@ -80,6 +80,12 @@ pub struct Balance {
     pub hand: fn(&str) -> String,
     /// More than a person should lift.
     pub hand_over: fn(&str, &str) -> String,
+    /// The most the spring pulls up beyond what hangs there, and with the door lifted by how much.
+    pub pulls_up: fn(&str, &str) -> String,
+    /// The same, more than a person should hold.
+    pub pulls_up_over: fn(&str, &str, &str) -> String,
+    /// The same, and the closed door does not stay down.
+    pub flies_up: fn(&str, &str) -> String,
     /// How to test.
     pub test: &'static str,
     /// The luggage scale: what to do.

@@ -123,6 +123,26 @@ pub(super) const BALANCE: Balance = Balance {
              should, at best. Do not move the door by hand."
         )
     },
+    pulls_up: |weight, lift| {
+        format!(
+            "Wound like this, with the door {lift} up, the spring pulls up with {weight} more than \
+             the door weighs there: hold the door back as it rises."
+        )
+    },
+    pulls_up_over: |weight, lift, most| {
+        format!(
+            "Wound like this, with the door {lift} up, the spring pulls up with {weight} more than \
+             the door weighs there: more than the {most} that one person should hold, at best. Do \
+             not move the door by hand."
+        )
+    },
+    flies_up: |weight, lift| {
+        format!(
+            "Wound like this, with the door {lift} up, the spring pulls up with {weight} more than \
+             the door weighs there: the door flies up when it is unclamped. Leave the clamps on, \
+             and have trained people take turns off."
+        )
+    },
     test: "Balance test",
     scale: "Hang a luggage scale on the handle and move the door slowly. Nothing measured up and \
             down? Let it go instead, below.",

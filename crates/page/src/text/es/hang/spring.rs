@@ -129,6 +129,26 @@ pub(super) const BALANCE: Balance = Balance {
              el mejor caso. No mueva la puerta a mano."
         )
     },
+    pulls_up: |weight, lift| {
+        format!(
+            "Tensado así, con la puerta levantada {lift}, el resorte jala hacia arriba con {weight} \
+             más de lo que la puerta pesa ahí: detenga la puerta al subir."
+        )
+    },
+    pulls_up_over: |weight, lift, most| {
+        format!(
+            "Tensado así, con la puerta levantada {lift}, el resorte jala hacia arriba con {weight} \
+             más de lo que la puerta pesa ahí: más que los {most} que una persona debe detener, en \
+             el mejor caso. No mueva la puerta a mano."
+        )
+    },
+    flies_up: |weight, lift| {
+        format!(
+            "Tensado así, con la puerta levantada {lift}, el resorte jala hacia arriba con {weight} \
+             más de lo que la puerta pesa ahí: la puerta sube de golpe al quitar las prensas. Deje \
+             puestas las prensas y que gente capacitada quite vueltas."
+        )
+    },
     test: "Prueba de balance",
     scale: "Cuelgue una báscula de equipaje de la manija y mueva la puerta despacio. ¿No midió al \
             subir y al bajar? Entonces suéltela, como abajo.",

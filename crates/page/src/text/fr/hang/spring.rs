@@ -132,6 +132,26 @@ pub(super) const BALANCE: Balance = Balance {
              devrait, au mieux. Ne bougez pas la porte à la main."
         )
     },
+    pulls_up: |weight, lift| {
+        format!(
+            "Bandé ainsi, la porte levée de {lift}, le ressort tire vers le haut avec {weight} de \
+             plus que ce que la porte pèse là\u{a0}: retenez la porte à la montée."
+        )
+    },
+    pulls_up_over: |weight, lift, most| {
+        format!(
+            "Bandé ainsi, la porte levée de {lift}, le ressort tire vers le haut avec {weight} de \
+             plus que ce que la porte pèse là\u{a0}: plus que les {most} qu’une personne devrait \
+             retenir, au mieux. Ne bougez pas la porte à la main."
+        )
+    },
+    flies_up: |weight, lift| {
+        format!(
+            "Bandé ainsi, la porte levée de {lift}, le ressort tire vers le haut avec {weight} de \
+             plus que ce que la porte pèse là\u{a0}: la porte monte d’un coup quand on enlève les \
+             serres. Laissez les serres en place et faites enlever des tours par des gens formés."
+        )
+    },
     test: "Essai d’équilibre",
     scale: "Accrochez un pèse-bagages à la poignée et bougez la porte lentement. Rien de mesuré à la \
             montée et à la descente? Lâchez-la plutôt, comme plus bas.",
