@@ -104,3 +104,29 @@ fn the_drawing_of_the_balance_says_that_the_spring_pulls_up() {
         says(&model, said, true);
     }
 }
+
+/// Where the readings contradict each other nothing is worked out from them.
+#[test]
+fn readings_that_contradict_each_other_shim_nothing() {
+    let mut model = opened(Unit::Inch);
+    go(&mut model, Step::Tracks);
+    for (place, text) in [
+        ("track-low", "90"),
+        ("track-middle", "90 1/4"),
+        ("track-high", "90 3/8"),
+        ("track-rising", "120 1/2"),
+        ("track-falling", "121"),
+        ("upper-front", "91"),
+    ] {
+        put(&mut model, &["built.", place].concat(), text);
+    }
+    let worked = ["Shims behind", "drawing pair", "inside the limit", "will stand", "left in"];
+    for text in worked {
+        says(&model, text, true);
+    }
+    put(&mut model, "built.track-marks", "80");
+    says(&model, "These readings contradict each other.", true);
+    for text in worked {
+        says(&model, text, false);
+    }
+}

@@ -24,6 +24,9 @@ const SQUARE: [Place; 2] = [Place::SquareLeft, Place::SquareRight];
 pub(super) fn view(model: &Model) -> Markup {
     let text = &model.words().tracks;
     let solved = model.record.built.pair(model.unit()).solve();
+    let contradict = solved.as_ref().is_some_and(|solved| solved.worst > CRITICAL);
+    // Nothing is worked out from readings that contradict each other.
+    let solved = solved.filter(|_| !contradict);
     html! {
         form data-act="next" {
             (parts::heading(text.heading))
@@ -35,6 +38,7 @@ pub(super) fn view(model: &Model) -> Markup {
                     p { (text.vertical_how) }
                     div.fields { @for place in VERTICAL { (parts::place(model, place)) } }
                 }
+                @if contradict { section { (parts::verdict("stop", text.contradict)) } }
                 @if let Some(solved) = &solved { (answer(model, solved)) }
             }
             div.columns {
@@ -63,9 +67,7 @@ fn answer(model: &Model, solved: &Solved) -> Markup {
     let (spacing, diagonals) = differs(model, solved.found);
     html! {
         section {
-            @if solved.worst > CRITICAL {
-                (parts::verdict("stop", text.contradict))
-            } @else if good {
+            @if good {
                 (parts::verdict("clear", text.holds))
             } @else {
                 (parts::verdict("recheck", text.out))
