@@ -130,3 +130,46 @@ fn readings_that_contradict_each_other_shim_nothing() {
         says(&model, text, false);
     }
 }
+
+/// It is said where the legs of the triangle start, whose track is off, and that a reading far
+/// off is looked at first.
+#[test]
+fn square_is_measured_from_where_the_straight_tracks_would_meet() {
+    for (language, from, right, far) in [
+        (
+            Language::English,
+            "the point where the two would meet",
+            "Right: 2.0° off: it points too far up.",
+            "Left: 35.9° off",
+        ),
+        (
+            Language::Spanish,
+            "el punto donde los dos se encontrarían",
+            "Derecha: 2.0° fuera: apunta demasiado hacia arriba.",
+            "Izquierda: 35.9° fuera",
+        ),
+        (
+            Language::French,
+            "le point où les deux se rencontreraient",
+            "Droite\u{a0}: 2,0° d’écart\u{a0}: il pointe trop vers le haut.",
+            "Gauche\u{a0}: 35,9° d’écart",
+        ),
+    ] {
+        let mut model = speaking(language);
+        go(&mut model, Step::Tracks);
+        put(&mut model, "built.square-left", "75");
+        put(&mut model, "built.square-right", "61");
+        for text in [from, right, far] {
+            says(&model, text, true);
+        }
+        // The one that is far off is no fact to bend by.
+        let bend = right.rsplit(": ").next().unwrap();
+        assert_eq!(view(&model).matches(&escaped(bend)).count(), 1);
+        put(&mut model, "built.square-left", "60");
+        put(&mut model, "built.square-right", "");
+        let side = far.split_once(':').unwrap().0;
+        let words = hangtrue_page::text::hang::Hang::of(language);
+        let colon = if language == Language::French { "\u{a0}: " } else { ": " };
+        says(&model, &[side.trim_end(), colon, words.tracks.square].concat(), true);
+    }
+}

@@ -194,8 +194,12 @@ pub struct Tracks {
     pub as_is: &'static str,
     /// How to check for 90°.
     pub square_how: &'static str,
+    /// What was found on the left, on the right.
+    pub on_side: fn(usize, &str) -> String,
     /// Off 90°, in degrees, upwards or not.
     pub off: fn(&str, bool) -> String,
+    /// Too far off 90°, in degrees, to be true.
+    pub off_far: fn(&str) -> String,
     /// Square.
     pub square: &'static str,
     /// No such triangle.

@@ -57,17 +57,22 @@ pub fn moves(spacing: [Option<Length>; 3], target: Length) -> Vec<Move> {
     out
 }
 
-/// The legs of the check for square: 36 in up, 48 in along, 60 in across (3-4-5).
+/// The legs of the check for square, from the point where the straight parts of the two tracks
+/// would meet: 36 in down the vertical, 48 in along the horizontal, 60 in across (3-4-5).
 pub const LEGS: [Length; 2] = [Length::from_inches(36), Length::from_inches(48)];
+
+/// A track that seems further off 90° than this, in degrees, was measured from elsewhere.
+/// Common practice, no source.
+pub const OFF_MOST: f64 = 3.0;
 
 /// How far the upper track stands off 90° with the upright, in degrees, from the reading
 /// across the [`LEGS`]: positive where it points too far up. By the law of cosines.
 /// None where no triangle has such sides.
 #[must_use]
 pub fn off_square(across: Length) -> Option<f64> {
-    let [up, along] = LEGS.map(Length::to_mm);
+    let [down, along] = LEGS.map(Length::to_mm);
     let across = across.to_mm();
-    let cos = (up * up + along * along - across * across) / (2.0 * up * along);
+    let cos = (down * down + along * along - across * across) / (2.0 * down * along);
     let angle = (-1.0..=1.0).contains(&cos).then(|| libm::acos(cos))?;
     // The triangle is under the curve: a wider one points higher.
     Some(angle.to_degrees() - 90.0)

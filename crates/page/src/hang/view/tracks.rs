@@ -4,7 +4,7 @@ use super::parts;
 use crate::hang::model::Model;
 use hangtrue_core::Length;
 use hangtrue_core::hang::record::Place;
-use hangtrue_core::hang::tracks::upper::{Move, moves, off_square};
+use hangtrue_core::hang::tracks::upper::{Move, OFF_MOST, moves, off_square};
 use hangtrue_core::hang::tracks::{Level, Side, Solved, Stand};
 use hangtrue_core::judge::least_squares::CRITICAL;
 use hangtrue_draw::Sheet;
@@ -51,7 +51,7 @@ pub(super) fn view(model: &Model) -> Markup {
                 section {
                     p { (text.square_how) }
                     div.fields { @for place in SQUARE { (parts::place(model, place)) } }
-                    @for place in SQUARE { (square(model, place)) }
+                    @for (side, place) in SQUARE.into_iter().enumerate() { (square(model, side, place)) }
                     p { (text.fastenings) }
                 }
             }
@@ -140,16 +140,15 @@ fn moved(model: &Model, one: &Move) -> String {
 /// 1/8 in at 60 in is a quarter of a degree.
 const SQUARE_WITHIN: f64 = 0.25;
 
-fn square(model: &Model, place: Place) -> Markup {
+fn square(model: &Model, side: usize, place: Place) -> Markup {
     let text = &model.words().tracks;
     let Some(across) = model.record.built.read(place, model.unit()) else { return html! {} };
-    html! {
-        @match off_square(across) {
-            None => (parts::verdict("stop", text.no_triangle)),
-            Some(off) if off.abs() < SQUARE_WITHIN => (parts::verdict("clear", text.square)),
-            Some(off) => {
-                (parts::verdict("recheck", &(text.off)(&model.speaker().decimal(off.abs(), 1), off > 0.0)))
-            }
-        }
-    }
+    let told = |off: f64| model.speaker().decimal(off.abs(), 1);
+    let (kind, found) = match off_square(across) {
+        None => ("stop", text.no_triangle.to_owned()),
+        Some(off) if off.abs() < SQUARE_WITHIN => ("clear", text.square.to_owned()),
+        Some(off) if off.abs() > OFF_MOST => ("stop", (text.off_far)(&told(off))),
+        Some(off) => ("recheck", (text.off)(&told(off), off > 0.0)),
+    };
+    parts::verdict(kind, &(text.on_side)(side, &found))
 }

@@ -146,10 +146,19 @@ const TRACKS: Tracks = Tracks {
     inward: |left, right| format!("left in {left}, right in {right}"),
     outward: |left, right| format!("left out {left}, right out {right}"),
     as_is: "as it should be",
-    square_how: "Square with the upright: mark 36 in up the vertical and 48 in along the \
-                 horizontal track. Across the marks it is 60 in.",
+    square_how: "Square with the upright: lay a straight bar along the straight part of the \
+                 vertical track and one along the horizontal track, and find the point where the \
+                 two would meet, outside the curve. From that point mark 36 in down the vertical \
+                 and 48 in along the horizontal track. Across the marks it is 60 in.",
+    on_side: |side, found| format!("{}: {found}", if side == 0 { "Left" } else { "Right" }),
     off: |degrees, up| {
         format!("{degrees}° off: it points too far {}.", if up { "up" } else { "down" })
+    },
+    off_far: |degrees| {
+        format!(
+            "{degrees}° off is more than a track is out (common practice, no published source). Bend \
+             nothing: check where both marks were measured from, and read across them again."
+        )
     },
     square: "Square with the upright.",
     no_triangle: "No triangle has such sides. Read it again.",

@@ -157,11 +157,21 @@ const TRACKS: Tracks = Tracks {
     inward: |left, right| format!("izquierda hacia adentro {left}, derecha hacia adentro {right}"),
     outward: |left, right| format!("izquierda hacia afuera {left}, derecha hacia afuera {right}"),
     as_is: "como debe ser",
-    square_how: "A escuadra con el vertical: marque 36 pulg hacia arriba en el riel vertical y 48 \
-                 pulg a lo largo del horizontal. Entre las marcas son 60 pulg.",
+    square_how: "A escuadra con el vertical: ponga una barra recta a lo largo de la parte recta \
+                 del riel vertical y otra a lo largo del horizontal, y busque el punto donde los \
+                 dos se encontrarían, por fuera de la curva. Desde ese punto marque 36 pulg hacia \
+                 abajo en el vertical y 48 pulg a lo largo del horizontal. Entre las marcas son 60 \
+                 pulg.",
+    on_side: |side, found| format!("{}: {found}", if side == 0 { "Izquierda" } else { "Derecha" }),
     off: |degrees, up| {
         let way = if up { "arriba" } else { "abajo" };
         format!("{degrees}° fuera: apunta demasiado hacia {way}.")
+    },
+    off_far: |degrees| {
+        format!(
+            "{degrees}° fuera es más de lo que se desvía un riel (práctica común, sin fuente publicada). No \
+             doble nada: revise desde dónde midió las dos marcas y mida otra vez entre ellas."
+        )
     },
     square: "A escuadra con el vertical.",
     no_triangle: "Ningún triángulo tiene esos lados. Mida otra vez.",

@@ -161,11 +161,24 @@ const TRACKS: Tracks = Tracks {
         format!("gauche vers l’extérieur de {left}, droite vers l’extérieur de {right}")
     },
     as_is: "comme il doit être",
-    square_how: "D’équerre avec le rail vertical\u{a0}: marquez 36 po vers le haut sur le rail \
-                 vertical et 48 po le long du rail horizontal. D’une marque à l’autre, c’est 60 po.",
+    square_how: "D’équerre avec le rail vertical\u{a0}: posez une barre droite le long de la \
+                 partie droite du rail vertical et une autre le long du rail horizontal, et \
+                 trouvez le point où les deux se rencontreraient, hors de la courbe. De ce point, \
+                 marquez 36 po vers le bas sur le rail vertical et 48 po le long du rail \
+                 horizontal. D’une marque à l’autre, c’est 60 po.",
+    on_side: |side, found| {
+        format!("{}\u{a0}: {found}", if side == 0 { "Gauche" } else { "Droite" })
+    },
     off: |degrees, up| {
         let way = if up { "haut" } else { "bas" };
         format!("{degrees}° d’écart\u{a0}: il pointe trop vers le {way}.")
+    },
+    off_far: |degrees| {
+        format!(
+            "{degrees}° d’écart, c’est plus que ce dont un rail dévie (pratique courante, sans \
+             source publiée). Ne pliez rien\u{a0}: vérifiez d’où les deux marques ont été mesurées, et \
+             mesurez de nouveau de l’une à l’autre."
+        )
     },
     square: "D’équerre avec le rail vertical.",
     no_triangle: "Aucun triangle n’a de tels côtés. Mesurez de nouveau.",
