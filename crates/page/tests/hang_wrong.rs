@@ -173,3 +173,64 @@ fn square_is_measured_from_where_the_straight_tracks_would_meet() {
         says(&model, &[side.trim_end(), colon, words.tracks.square].concat(), true);
     }
 }
+
+/// A number that is out of reach is told at its field as a text that is no number is, with the
+/// limit, and nothing is worked out as if it had not been typed.
+#[test]
+fn a_number_out_of_reach_is_told_at_its_field() {
+    for (name, slip, fine, limit) in [
+        ("turns", "125", "12 1/2", "0 or above 100"),
+        ("preload", "30", "20", "0 or above 20"),
+        ("drum", "1", "10", "3 in or above 60 in"),
+    ] {
+        let mut model = opened(Unit::Inch);
+        put(&mut model, "weight", "150 lb");
+        go(&mut model, Step::Spring);
+        put(&mut model, name, fine);
+        assert!(!view(&model).contains("aria-invalid"), "{name}");
+        put(&mut model, name, slip);
+        let screen = view(&model);
+        let field = screen.split(&["data-key=\"", name, "\""].concat()).nth(1).unwrap();
+        let field = field.split("</div>").collect::<Vec<_>>()[..2].concat();
+        assert!(field.contains("aria-invalid") && field.contains(limit), "{field}");
+    }
+    // The balance of a spring wound nobody knows how far is not drawn.
+    let mut model = opened(Unit::Inch);
+    go(&mut model, Step::Spring);
+    put(&mut model, "weight", "150 lb");
+    for (turns, drawn) in [("12", true), ("125", false), ("twelve", false), ("", true)] {
+        put(&mut model, "turns", turns);
+        assert_eq!(view(&model).contains("drawing balance"), drawn, "{turns}");
+    }
+}
+
+/// Friction makes raising the harder of the two: pulls the other way round are no turns.
+#[test]
+fn pulls_that_contradict_each_other_ask_for_no_turns() {
+    for (language, said, turns) in [
+        (Language::English, "These pulls contradict each other; read them again.", "Turns to add"),
+        (Language::Spanish, "Estos jalones se contradicen; mídalos otra vez.", "Vueltas por dar"),
+        (
+            Language::French,
+            "Ces tractions se contredisent; mesurez-les de nouveau.",
+            "Tours à ajouter",
+        ),
+    ] {
+        let mut model = speaking(language);
+        go(&mut model, Step::Spring);
+        put(&mut model, "weight", "150 lb");
+        put(&mut model, "pull.up.half", "25");
+        put(&mut model, "pull.down.half", "15");
+        says(&model, turns, true);
+        says(&model, said, false);
+        put(&mut model, "pull.up.half", "15");
+        put(&mut model, "pull.down.half", "25");
+        // Nor does what the door does give any beside them.
+        put(&mut model, "does.low", "drops");
+        says(&model, turns, false);
+        says(&model, said, true);
+        // Within what the scale may be off, they may be the same.
+        put(&mut model, "pull.down.half", "16");
+        says(&model, said, false);
+    }
+}

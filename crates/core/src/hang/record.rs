@@ -6,6 +6,7 @@ use super::tracks::Pair;
 use super::weight::Weight;
 use crate::length::{Length, Unit, read};
 use crate::order::{Date, Order};
+use core::ops::RangeInclusive;
 
 /// A place where the tape is read while a door is hung.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -143,6 +144,9 @@ impl AsBuilt {
 pub struct QuarterTurns(pub u16);
 
 impl QuarterTurns {
+    /// Turns that are read.
+    pub const REACH: RangeInclusive<f64> = 0.0..=100.0;
+
     /// As turns.
     #[must_use]
     pub fn turns(self) -> f64 {
@@ -152,7 +156,7 @@ impl QuarterTurns {
     #[must_use]
     #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "bounded before")]
     pub fn of(turns: f64) -> Option<Self> {
-        (0.0..=100.0).contains(&turns).then(|| Self(libm::round(turns * 4.0) as u16))
+        Self::REACH.contains(&turns).then(|| Self(libm::round(turns * 4.0) as u16))
     }
 }
 

@@ -4,7 +4,8 @@ use super::model::Model;
 use hangtrue_core::hang::inspection::Against;
 use hangtrue_core::hang::overhead::{Room, Track};
 use hangtrue_core::hang::spring::{
-    Advice, Balance, Behaves, Height, Pull, Turns, Wire, from_behaviour, from_pulls,
+    Advice, Balance, Behaves, DRUMS, Height, PRELOADS, Pull, Turns, Wire, contradict,
+    from_behaviour, from_pulls,
 };
 use hangtrue_core::hang::weight::{NoWeight, Weight};
 use hangtrue_core::length::{ReadError, read};
@@ -123,8 +124,10 @@ impl Model {
     /// Turns for the door's height.
     pub(super) fn turns(&self) -> Option<Turns> {
         let mut door = self.profile.door(&self.record.order.answers).cloned().unwrap_or_default();
-        door.drum_circumference = self.length("drum").or(door.drum_circumference);
-        door.preload_turns = number(self.fields.get("preload")).or(door.preload_turns);
+        let drum = self.length("drum").filter(|drum| DRUMS.contains(drum));
+        door.drum_circumference = drum.or(door.drum_circumference);
+        let preload = number(self.fields.get("preload")).filter(|turns| PRELOADS.contains(turns));
+        door.preload_turns = preload.or(door.preload_turns);
         Some(Turns::of(self.height()?, Some(&door)))
     }
 
@@ -153,18 +156,30 @@ impl Model {
         Wire::measured(self.length("wire")?, self.length("coil")?, coils)
     }
 
+    /// What was weighed at two heights of a door that travels by so much.
+    fn pulls(&self, travel: Length) -> [Pull; 2] {
+        let weighed = |name: &str| self.weight(name).and_then(Result::ok);
+        [("low", 0.0), ("half", 0.5)].map(|(name, share)| Pull {
+            lift: Length::from_mm_f64(travel.to_mm() * share),
+            up: weighed(&["pull.up.", name].concat()),
+            down: weighed(&["pull.down.", name].concat()),
+        })
+    }
+
+    /// Whether what was weighed contradicts itself, whatever the door.
+    pub(super) fn pulls_contradict(&self) -> bool {
+        contradict(&self.pulls(Length::ZERO))
+    }
+
     /// What a balance test asks for: by the scale where something was weighed, else by what
-    /// the door does.
+    /// the door does. Nothing where what was weighed contradicts itself.
     pub(super) fn advice(&self) -> Option<Advice> {
         let balance = self.balance()?;
         let room = self.room()?;
-        let travel = balance.turns.travel.to_mm();
-        let weighed = |name: &str| self.weight(name).and_then(Result::ok);
-        let pulls = [("low", 0.0), ("half", 0.5)].map(|(name, share)| Pull {
-            lift: Length::from_mm_f64(travel * share),
-            up: weighed(&["pull.up.", name].concat()),
-            down: weighed(&["pull.down.", name].concat()),
-        });
+        let pulls = self.pulls(balance.turns.travel);
+        if contradict(&pulls) {
+            return None;
+        }
         from_pulls(&balance, &room.curtain(), &pulls)
             .or_else(|| from_behaviour(&balance, self.behaviour()))
     }

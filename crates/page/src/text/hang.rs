@@ -31,6 +31,8 @@ pub struct Hang {
     pub restart: &'static str,
     /// A field that is not read as a length, a weight, a number, a day.
     pub unread: [&'static str; 4],
+    /// A number that is out of reach: the least, the most.
+    pub beyond: fn(&str, &str) -> String,
     /// In order, or not; for boxes and choices.
     pub yes_no: [&'static str; 2],
     /// There is no order yet.

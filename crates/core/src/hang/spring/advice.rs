@@ -97,7 +97,24 @@ const SCALE_SHARE: f64 = 0.03;
 /// source.
 pub const FRICTION: f64 = 0.06;
 
-/// The turns that pulls ask for; none where nothing was measured, or no turn lifts anything.
+/// How far a luggage scale may be off at so many newtons.
+fn error(newtons: f64) -> f64 {
+    SCALE_LEAST.max(SCALE_SHARE * newtons)
+}
+
+/// Whether pulls contradict each other: friction makes raising harder than holding, so holding
+/// cannot take more than raising by more than the scale may be off at both.
+#[must_use]
+pub fn contradict(pulls: &[Pull]) -> bool {
+    pulls.iter().any(|pull| {
+        let (Some(up), Some(down)) = (pull.up, pull.down) else { return false };
+        let (up, down) = (up.newtons(), down.newtons());
+        down - up > error(up) + error(down)
+    })
+}
+
+/// The turns that pulls ask for; none where nothing was measured, where they [`contradict`] each
+/// other, or no turn lifts anything.
 ///
 /// A door needs as many more turns as the hand lifts newtons, divided by the lift of a turn.
 /// Raising and lowering measured both, their mean is free of friction; one alone may be off
@@ -106,7 +123,7 @@ pub const FRICTION: f64 = 0.06;
 #[must_use]
 pub fn from_pulls(balance: &Balance, curtain: &Curtain, pulls: &[Pull]) -> Option<Advice> {
     let per_turn = balance.per_turn();
-    if per_turn.is_nan() || per_turn <= 0.0 {
+    if per_turn.is_nan() || per_turn <= 0.0 || contradict(pulls) {
         return None;
     }
     let ideal = Balance::ideal(balance.door, balance.turns);
@@ -114,7 +131,6 @@ pub fn from_pulls(balance: &Balance, curtain: &Curtain, pulls: &[Pull]) -> Optio
     let mut each = Vec::new();
     for pull in pulls {
         let newtons = |weight: Weight| weight.newtons();
-        let error = |n: f64| SCALE_LEAST.max(SCALE_SHARE * n);
         let (force, give) = match (pull.up.map(newtons), pull.down.map(newtons)) {
             (Some(up), Some(down)) => (0.5 * (up + down), 0.7 * error(up.max(down))),
             // Raising takes the friction on top; lowering, off.
@@ -239,6 +255,29 @@ mod tests {
         assert_eq!(told((2.5, 0.6), (0.51, 0.8)), None);
         assert_eq!(told((-1.0, 0.8), (1.01, 0.6)), Some(Mismatch::TooStiff));
         assert_eq!(told((-1.0, 0.8), (0.99, 0.6)), None);
+    }
+
+    /// Below 16 2/3 kg a scale is off by half a kilogram, beyond it by 3 %.
+    #[test]
+    fn holding_takes_no_more_than_raising_but_for_the_scale() {
+        let (ideal, curtain) = door();
+        let pull = |up: f64, down: f64| {
+            let [up, down] = [up, down].map(|kg| Some(Weight::from_kg_f64(kg)));
+            [Pull { lift: Length::ZERO, up, down }]
+        };
+        for (up, down, wrong) in [
+            (5.0, 5.9, false),
+            (5.0, 6.1, true),
+            (25.0, 26.5, false),
+            (25.0, 26.6, true),
+            (11.0, 6.0, false),
+        ] {
+            let pulls = pull(up, down);
+            assert_eq!(contradict(&pulls), wrong, "{up} {down}");
+            assert_eq!(from_pulls(&ideal, &curtain, &pulls).is_none(), wrong, "{up} {down}");
+        }
+        let [one] = pull(1.0, 20.0);
+        assert!(!contradict(&[Pull { up: None, ..one }, Pull { down: None, ..one }]));
     }
 
     proptest! {

@@ -11,7 +11,9 @@ mod balance;
 mod turns;
 mod wire;
 
-pub use advice::{Advice, Behaves, FRICTION, Height, Mismatch, Pull, from_behaviour, from_pulls};
+pub use advice::{
+    Advice, Behaves, FRICTION, Height, Mismatch, Pull, contradict, from_behaviour, from_pulls,
+};
 pub use balance::{Balance, HAND_MOST, Point};
-pub use turns::{DRUM, PRELOAD, Rule, Turns, stripes_agree};
+pub use turns::{DRUM, DRUMS, PRELOAD, PRELOADS, Rule, Turns, stripes_agree};
 pub use wire::{A229, DIVISOR, DIVISOR_THEORY, ELASTICITY, Strength, Wire};

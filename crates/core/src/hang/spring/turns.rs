@@ -2,6 +2,7 @@
 
 use crate::length::Length;
 use crate::profile::Door;
+use core::ops::RangeInclusive;
 
 /// How far one turn of the drum lifts the door. Common practice, no source: about ten inches.
 pub const DRUM: Length = Length::from_inches(10);
@@ -31,21 +32,18 @@ pub enum Rule {
 }
 
 /// Drums that are reckoned with.
-const DRUM_LEAST: Length = Length::from_inches(3);
-const DRUM_MOST: Length = Length::from_inches(60);
-/// More preload than this is a slip.
-const PRELOAD_MOST: f64 = 20.0;
+pub const DRUMS: RangeInclusive<Length> = Length::from_inches(3)..=Length::from_inches(60);
+/// Preloads that are reckoned with; more is a slip.
+pub const PRELOADS: RangeInclusive<f64> = 0.0..=20.0;
 
 impl Turns {
     /// For a door that travels by `travel`: by what `door` says, else by the trade's rule.
     #[must_use]
     pub fn of(travel: Length, door: Option<&Door>) -> Self {
-        let drum = door
-            .and_then(|door| door.drum_circumference)
-            .filter(|drum| (DRUM_LEAST..=DRUM_MOST).contains(drum));
-        let preload = door
-            .and_then(|door| door.preload_turns)
-            .filter(|preload| (0.0..=PRELOAD_MOST).contains(preload));
+        let drum =
+            door.and_then(|door| door.drum_circumference).filter(|drum| DRUMS.contains(drum));
+        let preload =
+            door.and_then(|door| door.preload_turns).filter(|preload| PRELOADS.contains(preload));
         let rule = if drum.is_some() || preload.is_some() { Rule::Door } else { Rule::Usual };
         Self { travel, drum: drum.unwrap_or(DRUM), preload: preload.unwrap_or(PRELOAD), rule }
     }

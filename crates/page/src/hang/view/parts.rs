@@ -6,10 +6,12 @@ use crate::hang::model::{Model, read_day};
 use crate::hang::work;
 use hangtrue_core::Length;
 use hangtrue_core::hang::inspection::{Check, Found, Measure};
-use hangtrue_core::hang::record::Place;
+use hangtrue_core::hang::record::{Place, QuarterTurns};
+use hangtrue_core::hang::spring::{DRUMS, PRELOADS};
 use hangtrue_core::length::{ReadError, read};
 use hangtrue_core::say::Speaker;
 use maud::{Markup, html};
+use std::ops::RangeInclusive;
 
 /// The screen's heading, which takes the focus when the screen changes.
 pub(super) fn heading(text: &str) -> Markup {
@@ -37,7 +39,7 @@ pub(super) fn quiet(action: &Action, text: &str) -> Markup {
 }
 
 /// What a field takes.
-#[derive(Clone, Copy, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 enum Takes {
     /// A length; in place of one, what is assumed.
     Length,
@@ -45,8 +47,12 @@ enum Takes {
     Found,
     /// A weight.
     Weight,
-    /// A plain number, or turns.
+    /// A length out of some.
+    LengthOf(RangeInclusive<Length>),
+    /// A plain number.
     Number,
+    /// A plain number, or turns, out of some.
+    NumberOf(RangeInclusive<f64>),
     /// A whole number.
     Count,
     /// A day.
@@ -60,7 +66,10 @@ impl Takes {
     fn of(name: &str) -> Self {
         match name {
             "weight" => Self::Weight,
-            "slope" | "preload" | "turns" | "coils" => Self::Number,
+            "drum" => Self::LengthOf(DRUMS),
+            "preload" => Self::NumberOf(PRELOADS),
+            "turns" => Self::NumberOf(QuarterTurns::REACH),
+            "slope" | "coils" => Self::Number,
             "stripes" | "per-day" => Self::Count,
             "hung" | "service.date" => Self::Day,
             // `open` is the slider, which the browser itself tells of.
@@ -99,17 +108,17 @@ pub(in crate::hang) fn heard(model: &Model, name: &str) -> String {
     let place = name.strip_prefix(BUILT).and_then(Place::from_key);
     let value =
         place.map_or_else(|| model.fields.get(name), |place| model.record.built.text(place));
-    understood(model, Takes::of(name), value).unwrap_or_else(|wrong| wrong)
+    understood(model, &Takes::of(name), value).unwrap_or_else(|wrong| wrong)
 }
 
 fn line(model: &Model, name: &str, label: &str, hint: &str, value: &str) -> Markup {
     let takes = Takes::of(name);
-    let understood = understood(model, takes, value);
+    let understood = understood(model, &takes, value);
     let bad = understood.is_err();
     let unit = match takes {
-        Takes::Length | Takes::Found => model.language().unit(model.unit()),
+        Takes::Length | Takes::LengthOf(_) | Takes::Found => model.language().unit(model.unit()),
         Takes::Weight => model.scale().key(),
-        Takes::Number | Takes::Count | Takes::Day | Takes::Text => "",
+        Takes::Number | Takes::NumberOf(_) | Takes::Count | Takes::Day | Takes::Text => "",
     };
     let most = if name == PASTE { PASTE_MOST } else { 120 };
     let mode = if takes == Takes::Count { "numeric" } else { "text" };
@@ -131,17 +140,23 @@ fn line(model: &Model, name: &str, label: &str, hint: &str, value: &str) -> Mark
 }
 
 /// How a text is understood; or, as an error, that it is not.
-fn understood(model: &Model, takes: Takes, text: &str) -> Result<String, String> {
+fn understood(model: &Model, takes: &Takes, text: &str) -> Result<String, String> {
     let [length, weight, number, day] = model.words().unread.map(str::to_owned);
     if text.trim().is_empty() {
         return Ok(String::new());
     }
     match takes {
-        Takes::Length | Takes::Found => match read(text, model.unit()) {
-            Ok(found) if takes == Takes::Found && !Found::Length(found).is_possible() => {
+        Takes::Length | Takes::LengthOf(_) | Takes::Found => match read(text, model.unit()) {
+            Ok(found) if *takes == Takes::Found && !Found::Length(found).is_possible() => {
                 Err(length)
             }
-            Ok(length) => Ok(both(length, model.speaker())),
+            Ok(found) => match takes {
+                Takes::LengthOf(some) if !some.contains(&found) => {
+                    let [least, most] = [some.start(), some.end()].map(|end| model.told(*end));
+                    Err((model.words().beyond)(&least, &most))
+                }
+                _ => Ok(both(found, model.speaker())),
+            },
             Err(error) => Err(why(&error, length)),
         },
         Takes::Weight => {
@@ -150,6 +165,14 @@ fn understood(model: &Model, takes: Takes, text: &str) -> Result<String, String>
         }
         Takes::Number => match work::number(text) {
             Some(_) => Ok(String::new()),
+            None => Err(number),
+        },
+        Takes::NumberOf(some) => match work::number(text) {
+            Some(found) if some.contains(&found) => Ok(String::new()),
+            Some(_) => {
+                let [least, most] = [some.start(), some.end()].map(f64::to_string);
+                Err((model.words().beyond)(&least, &most))
+            }
             None => Err(number),
         },
         Takes::Count => match text.trim().parse::<u32>() {

@@ -130,6 +130,11 @@ fn steps(model: &Model, balance: Option<&Balance>) -> Markup {
 /// The plot, and what it says.
 fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
     let text = &model.words().balance;
+    // Turns that were typed and not understood: nobody knows how far this spring is wound.
+    if model.record.turns.is_none() && !model.fields.get("turns").trim().is_empty() {
+        let why = parts::heard(model, "turns");
+        return html! { section { h2 { (text.heading) } (parts::verdict("stop", &why)) } };
+    }
     let (Some(balance), Some(room)) = (balance, model.room()) else {
         return html! { section { h2 { (text.heading) } p { (text.no_weight) } } };
     };
@@ -215,6 +220,7 @@ fn test(model: &Model) -> Markup {
                     (parts::choice(name, (text.height)(height), &options, model.fields.get(name)))
                 }
             }
+            @if model.pulls_contradict() { (parts::verdict("stop", text.contradict)) }
             @if let Some(advice) = model.advice() { (advised(model, &advice)) }
         }
     }

@@ -33,6 +33,7 @@ pub(in crate::text) static HANG: Hang = Hang {
         "Not a number yet: try 12 or 12 1/4.",
         "Not a day yet: write it as 2026-11-25.",
     ],
+    beyond: |least, most| format!("Check it: nothing below {least} or above {most} is taken."),
     yes_no: ["in order", "not in order"],
     no_order: "Open an order first: everything here is worked out from its numbers.",
     order: ORDER,

@@ -38,6 +38,9 @@ pub(in crate::text) static HANG: Hang = Hang {
         "Todavía no es un número: pruebe 12 o 12 1/4.",
         "Todavía no es una fecha: escríbala como 2026-11-25.",
     ],
+    beyond: |least, most| {
+        format!("Revise: no se toma nada por debajo de {least} ni por encima de {most}.")
+    },
     yes_no: ["en orden", "no está en orden"],
     no_order: "Primero abra un pedido: aquí todo se calcula con sus números.",
     order: ORDER,

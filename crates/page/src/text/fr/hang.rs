@@ -38,6 +38,9 @@ pub(in crate::text) static HANG: Hang = Hang {
         "Pas encore un nombre\u{a0}: essayez 12 ou 12 1/4.",
         "Pas encore un jour\u{a0}: écrivez-le comme 2026-11-25.",
     ],
+    beyond: |least, most| {
+        format!("Vérifiez\u{a0}: rien n’est pris au-dessous de {least} ni au-dessus de {most}.")
+    },
     yes_no: ["en ordre", "pas en ordre"],
     no_order: "Ouvrez d’abord une commande\u{a0}: tout ici se calcule à partir de ses nombres.",
     order: ORDER,

@@ -98,6 +98,8 @@ pub struct Balance {
     pub height: fn(Height) -> &'static str,
     /// What it does.
     pub does: fn(Behaves) -> &'static str,
+    /// Pulls that contradict each other.
+    pub contradict: &'static str,
     /// Add turns, take turns off, give or take.
     pub add: fn(&str, &str) -> String,
     /// Take off.

@@ -163,6 +163,7 @@ pub(super) const BALANCE: Balance = Balance {
         Behaves::Stays => "stays",
         Behaves::Rises => "rises",
     },
+    contradict: "These pulls contradict each other; read them again.",
     add: |turns, give| format!("Turns to add: {turns}, give or take {give}."),
     take: |turns, give| format!("Turns to take off: {turns}, give or take {give}."),
     holds: |give| format!("Balanced, as far as this test sees: within {give} turns."),

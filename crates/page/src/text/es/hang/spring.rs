@@ -169,6 +169,7 @@ pub(super) const BALANCE: Balance = Balance {
         Behaves::Stays => "se queda",
         Behaves::Rises => "sube",
     },
+    contradict: "Estos jalones se contradicen; mídalos otra vez.",
     add: |turns, give| format!("Vueltas por dar: {turns}, con {give} de más o de menos."),
     take: |turns, give| format!("Vueltas por quitar: {turns}, con {give} de más o de menos."),
     holds: |give| format!("Balanceada, hasta donde ve esta prueba: a {give} vueltas."),

@@ -172,6 +172,7 @@ pub(super) const BALANCE: Balance = Balance {
         Behaves::Stays => "reste",
         Behaves::Rises => "monte",
     },
+    contradict: "Ces tractions se contredisent; mesurez-les de nouveau.",
     add: |turns, give| format!("Tours à ajouter\u{a0}: {turns}, à {give} près."),
     take: |turns, give| format!("Tours à enlever\u{a0}: {turns}, à {give} près."),
     holds: |give| format!("Équilibrée, autant que cet essai le voit\u{a0}: à {give} tour près."),
