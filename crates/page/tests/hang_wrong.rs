@@ -5,9 +5,9 @@
 
 mod hanging;
 
-use hanging::{go, opened, put};
-use hangtrue_core::Unit;
+use hanging::{go, opened, order, put};
 use hangtrue_core::say::Language;
+use hangtrue_core::{Spot, Unit};
 use hangtrue_page::hang::{Model, Step, view};
 
 fn speaking(language: Language) -> Model {
@@ -102,6 +102,34 @@ fn the_drawing_of_the_balance_says_that_the_spring_pulls_up() {
         put(&mut model, "turns", "20");
         go(&mut model, Step::Spring);
         says(&model, said, true);
+    }
+}
+
+/// An order says what has to be built before the door fits: its box stands on the first screen,
+/// and the caution in it before the work.
+#[test]
+fn what_has_to_be_built_stands_with_the_numbers() {
+    for (language, heading, caution, work) in [
+        (Language::English, "To be built", "Cutting and welding", "header"),
+        (Language::Spanish, "Por hacer en el marco", "Cortar y soldar", "dintel"),
+        (Language::French, "À faire sur le cadre", "Couper et souder", "linteau"),
+    ] {
+        let built = |prepared: bool| {
+            let mut order = order(Unit::Inch);
+            order.survey.prepared = prepared;
+            order.survey.set(Spot::HeaderCenter, 0, "6");
+            let mut model = speaking(language);
+            model.take_order(order);
+            let screen = go(&mut model, Step::Order);
+            screen.split("<section class=\"build\">").nth(1).map(str::to_owned)
+        };
+        let found = built(false).unwrap();
+        let found = found.split("</section>").next().unwrap();
+        assert!(found.contains(heading), "{found}");
+        let (caution, work) = (found.find(caution).unwrap(), found.find(work).unwrap());
+        assert!(caution < work, "{found}");
+        assert_eq!(found.matches("class=\"caution\"").count(), 1);
+        assert_eq!(built(true), None);
     }
 }
 

@@ -1,6 +1,7 @@
 //! What follows from the door and the fields: each asked of the core.
 
 use super::model::Model;
+use hangtrue_core::check::Report;
 use hangtrue_core::hang::inspection::Against;
 use hangtrue_core::hang::overhead::{Room, Track};
 use hangtrue_core::hang::spring::{
@@ -54,10 +55,15 @@ fn libm_round(value: f64) -> i64 {
 }
 
 impl Model {
+    /// What the order is found to be.
+    pub(super) fn report(&self) -> Report {
+        let order = &self.record.order;
+        check(&order.survey, &self.profile.chosen(&order.answers))
+    }
+
     /// The four numbers of the order.
     pub(super) fn numbers(&self) -> Numbers {
-        let order = &self.record.order;
-        check(&order.survey, &self.profile.chosen(&order.answers)).numbers
+        self.report().numbers
     }
 
     /// The ordered sill-to-header height.

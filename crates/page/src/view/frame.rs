@@ -4,8 +4,11 @@ use super::{Scene, parts, picture, reading};
 use crate::field::Field;
 use crate::rest;
 use crate::step::Step;
-use hangtrue_core::Length;
+use crate::text::Text;
+use hangtrue_core::check::Report;
 use hangtrue_core::profile::{End, Limited, Profile};
+use hangtrue_core::say::Speaker;
+use hangtrue_core::{Length, Survey};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -97,19 +100,23 @@ pub(super) fn building(scene: Scene<'_>) -> Markup {
 
 /// What has to be built, and which ordered numbers that changes.
 pub(crate) fn to_be_built(scene: Scene<'_>) -> Markup {
-    let speaker = scene.model.speaker();
-    let notes = scene.report.findings.iter().filter(|finding| {
-        matches!(finding.rule, "shallow-header" | "narrow-post")
-            && !scene.model.order.survey.prepared
+    to_build(scene.model.speaker(), &scene.model.order.survey, scene.report)
+}
+
+/// The same of any survey and what was made of it; the caution before the work.
+pub(crate) fn to_build(speaker: Speaker, survey: &Survey, report: &Report) -> Markup {
+    let text = &Text::of(speaker.language).frame;
+    let notes = report.findings.iter().filter(|finding| {
+        matches!(finding.rule, "shallow-header" | "narrow-post") && !survey.prepared
     });
     html! {
         section.build {
-            h2 { (scene.text().frame.build_heading) }
+            h2 { (text.build_heading) }
+            (parts::caution(text.weld_caution))
             @for finding in notes {
                 p { (speaker.say(&finding.message)) }
                 @for hint in &finding.hints { p { (speaker.say(hint)) } }
             }
-            (parts::caution(scene.text().frame.weld_caution))
         }
     }
 }

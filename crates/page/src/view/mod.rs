@@ -90,7 +90,7 @@ pub(crate) fn dealer_at_start(scene: Scene<'_>) -> [Markup; 2] {
 
 pub(crate) use dealer::doors;
 pub(crate) use drafts::link as drafts;
-pub(crate) use frame::{minimums_by_rules, to_be_built};
+pub(crate) use frame::{minimums_by_rules, to_be_built, to_build};
 pub(crate) use problems::{at_field, summary};
 
 /// The screens of the second module; see [`crate::rest`].

@@ -4,6 +4,7 @@ use super::parts;
 use crate::hang::draft;
 use crate::hang::event::Action;
 use crate::hang::model::{Fault, Model};
+use crate::view::to_build;
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::record::Record;
 use maud::{Markup, html};
@@ -119,7 +120,7 @@ fn order(dimension: Dimension) -> String {
 
 /// The four numbers large.
 fn numbers(model: &Model) -> Markup {
-    let numbers = model.numbers();
+    let report = model.report();
     html! {
         section {
             h2 { (model.words().order.numbers) }
@@ -130,12 +131,15 @@ fn numbers(model: &Model) -> Markup {
                 @for dimension in Dimension::ALL {
                     div {
                         dt { (model.speaker().dimension(dimension)) }
-                        @if let Some(number) = numbers.ordered(dimension) {
+                        @if let Some(number) = report.numbers.ordered(dimension) {
                             dd.value { (model.speaker().length(number)) }
                         }
                     }
                 }
             }
+        }
+        @if report.preparation.needed() {
+            (to_build(model.speaker(), &model.record.order.survey, &report))
         }
     }
 }
