@@ -178,19 +178,17 @@ fn left_for_the_hand(model: &Model, balance: &Balance, points: &[Point]) -> Mark
     // Friction holds a closed door down against a little, and the door is unclamped closed.
     let flies = closed < -FRICTION * balance.door.newtons();
     html! {
-        @if weight(pull) > HAND_MOST {
-            (parts::verdict("stop", &if flies {
-                (text.flies_up)(&told(pull), &up)
-            } else {
-                (text.pulls_up_over)(&told(pull), &up, &one)
-            }))
+        @if flies {
+            (parts::verdict("stop", &(text.flies_up)(&told(pull), &up)))
+        } @else if weight(pull) > HAND_MOST {
+            (parts::verdict("stop", &(text.pulls_up_over)(&told(pull), &up, &one)))
         }
         @if weight(lift) > HAND_MOST {
             (parts::verdict("stop", &(text.hand_over)(&told(lift), &one)))
         } @else if lift > NOTHING || pull <= NOTHING {
             p { ((text.hand)(&told(lift.max(0.0)))) }
         }
-        @if pull > NOTHING && weight(pull) <= HAND_MOST {
+        @if !flies && pull > NOTHING && weight(pull) <= HAND_MOST {
             p { ((text.pulls_up)(&told(pull), &up)) }
         }
     }

@@ -84,7 +84,7 @@ pub struct Balance {
     pub pulls_up: fn(&str, &str) -> String,
     /// The same, more than a person should hold.
     pub pulls_up_over: fn(&str, &str, &str) -> String,
-    /// The same, and the closed door does not stay down.
+    /// The same by any weight, and the closed door does not stay down.
     pub flies_up: fn(&str, &str) -> String,
     /// How to test.
     pub test: &'static str,
