@@ -91,7 +91,8 @@ fn reading(header: &Header) -> Option<Spot> {
 /// The place of a name with a width word; `of_post` where it speaks of one post.
 fn width(header: &Header, of_post: bool) -> Option<Spot> {
     if of_post {
-        return side(header);
+        // At a post it may be the opening's, or the post's own.
+        return side(header).filter(|_| !header.has("at"));
     }
     let (sill, lintel) = (header.any(&SILL), header.any(&HEADER));
     if sill || lintel {
@@ -307,6 +308,7 @@ mod tests {
                     // The width of which, the height of what?
                     "Width x height",
                     "Post width",
+                    "Width at left post",
                     "Header width",
                     "Sill width",
                     "Floor width",
