@@ -34,7 +34,8 @@ pub fn findings(judgement: &Judgement) -> Vec<Finding> {
                 spots.push(*spot);
             }
         }
-        if likely.value.is_none() {
+        // Not the same advice twice: the runner-up may be another slip at the same place.
+        if likely.value.is_none() && second.spot != likely.spot {
             hints.push(JudgeSays::OrReadAgain { spot: second.spot }.into());
         }
     }
