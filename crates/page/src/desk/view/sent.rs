@@ -13,6 +13,7 @@ use crate::view::{opened, sheet};
 use hangtrue_core::check::Report;
 use hangtrue_core::compare::{Item, Row, Standing, numbers, readings, values};
 use hangtrue_core::say::{Speaker, capital};
+use hangtrue_core::short::sort;
 use hangtrue_core::{Dimension, Length, Unit};
 use hangtrue_link::code::{Said, characters};
 use maud::{Markup, html};
@@ -168,6 +169,8 @@ fn both(scene: Scene<'_>, first: &(&Sent, Report), second: &(&Sent, Report)) -> 
     let mut rows = numbers((&first.1, unit), (&second.1, other_unit));
     let number_differs = rows.iter().any(|row| row.standing >= Standing::OneOnly);
     rows.extend(readings(&one.survey, &other.survey));
+    // Stable: what differs stands first, of that what is ordered.
+    sort(&mut rows, |a, b| a.standing > b.standing);
     let differ = number_differs
         || rows.iter().any(|row| row.standing == Standing::Apart)
         || (one.survey.prepared, &one.answers) != (other.survey.prepared, &other.answers)
