@@ -5,11 +5,13 @@ import init from "./hangtrue_web.js";
 // what needs it waits, and says so.
 const bring = async (first) => {
   const page = document.getElementById("app");
+  // And the sheet for its screens.
+  document.head.append(
+    Object.assign(document.createElement("link"), { rel: "stylesheet", href: "later.css" }),
+  );
   for (let pause = 1; ; pause = Math.min(2 * pause, 16)) {
     try {
       await WebAssembly.instantiateStreaming(fetch("hangtrue_rest.wasm"), { a: first });
-      // The sheet for its screens came as one for paper: so it kept nobody waiting.
-      document.getElementById("later").media = "all";
       page.dispatchEvent(new Event("whole"));
       return;
     } catch {

@@ -49,8 +49,8 @@ const BUILDER_SCRIPT: &str = "builder.js";
 const BUILDER_STYLE: &str = "style/builder.css";
 /// What every screen is built of, and its drawings.
 const FIRST_STYLES: [&str; 2] = ["style/base.css", "style/drawing.css"];
-/// What the screens behind the four dimensions show. The walk brings it behind what its first screens
-/// need; see web/main.js.
+/// What the screens behind the four dimensions show. The walk asks for it with its second
+/// module; see web/main.js.
 const LATER_STYLES: [&str; 2] = ["style/handover.css", "style/later.css"];
 /// Colours on paper, and the sheet of an order. Browsers bring them behind all that the screen needs.
 pub(crate) const PRINT_STYLE: &str = "style/print.css";
@@ -142,9 +142,9 @@ fn lay_out(web: &Path, walk: &Built, rest: Vec<u8>, beside: &[Built]) -> Result<
     }
     press.add(&walk.wasm_name, walk.wasm.clone());
     press.add(REST, rest);
-    press.add_text("main.js", &script(&walk.glue, &boot, "hangtrue_web")?);
     press.add_style(web, "style.css", &FIRST_STYLES)?;
     press.add_style(web, "later.css", &LATER_STYLES)?;
+    press.add_text("main.js", &script(&walk.glue, &boot, "hangtrue_web")?);
     press.add_style(web, "print.css", &[PRINT_STYLE, PAPER_STYLE])?;
     press.add_text("manifest.webmanifest", &read(web, "manifest.webmanifest")?);
     // The page refers to those beside it, and they to the page's folder.

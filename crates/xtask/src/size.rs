@@ -14,8 +14,8 @@ const FIRST_SCREENS: usize = 100 * 1024;
 /// The same with the second module, which comes while the first screens are used: the whole walk
 /// in three languages. What has been reached, so that nothing gets heavier unseen.
 const WALK: usize = 253 * 1024;
-/// How the names begin of what comes behind the first screens: the second module, and the sheets for
-/// its screens and for paper, which browsers bring behind what the screen needs.
+/// How the names begin of what comes behind the first screens: the second module, the sheet for
+/// its screens, which is asked for with it, and that for paper, which browsers bring behind.
 const BEHIND: [&str; 3] = ["hangtrue-rest", "later-", "print-"];
 /// What begins so is no part of the walk: the counter desk, hanging the door, the element for
 /// other sites, the page by a dealer's rules, the builder of its profiles.

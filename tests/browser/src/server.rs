@@ -36,8 +36,11 @@ const COLLECTOR: &str = "<script nonce=collector>{
         const say = console[level].bind(console);
         console[level] = (...words) => { keep(words.join(' ')); say(...words); };
     }
+    // What a page no longer loads because it is left is no fault of it.
+    let left = false;
+    addEventListener('beforeunload', () => { left = true; });
     addEventListener('error', ({ message, target }) => {
-        keep(message ?? `not loaded: ${target.src ?? target.href}`);
+        if (message || !left) keep(message ?? `not loaded: ${target.src ?? target.href}`);
     }, true);
     addEventListener('unhandledrejection', ({ reason }) => keep(reason));
     addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI }) => {

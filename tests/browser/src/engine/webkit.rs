@@ -50,6 +50,11 @@ pub(super) fn start() -> Result<WebKit> {
     let style = group.folder().join(".config/gtk-3.0");
     fs::create_dir_all(&style)?;
     fs::write(style.join("gtk.css"), FRAME)?;
+    for theme in THEMES {
+        let folder = group.folder().join(".themes").join(theme).join("gtk-3.0");
+        fs::create_dir_all(&folder)?;
+        fs::write(folder.join("gtk.css"), THEME)?;
+    }
 
     let mut command = Command::new("Xvfb");
     command.args(["-displayfd", "1", "-screen", "0", "1600x1200x24", "-nolisten", "tcp"]);
@@ -96,13 +101,20 @@ fn free_port(taken: &mut u16) -> Result<u16> {
     bail!("each port of {PORTS:?} is taken")
 }
 
+/// Themes of a line each, by the ends of whose names an engine tells light from dark. The page's
+/// process reads a theme anew at each change, while its collector stops it by signals; then GTK takes
+/// a number for none, and has ended the process over one of the thousands in its own theme.
+const THEMES: [&str; 2] = ["Hangtrue", "Hangtrue-dark"];
+const THEME: &str = "* { color: gray; }";
+
 /// The settings by which WebKitGTK answers the media queries.
 fn settings_for(media: Media) -> String {
+    let [light, dark] = THEMES;
     let theme = match (media.contrast, media.dark) {
         (true, false) => "HighContrast",
         (true, true) => "HighContrast-dark",
-        (false, false) => "Adwaita",
-        (false, true) => "Adwaita-dark",
+        (false, false) => light,
+        (false, true) => dark,
     };
     let moves = u8::from(!media.still);
     format!("Net/ThemeName \"{theme}\"\nGtk/EnableAnimations {moves}\n")
