@@ -15,7 +15,7 @@
 //! A step is 1/16 in or 1 mm. Of each dimension the tightest reading travels, as it was
 //! found; what was typed, the other readings and all texts need the link.
 
-use hangtrue_core::check::{Report, check};
+use hangtrue_core::check::{Report, check, check_by_rules};
 use hangtrue_core::order::Order;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::{Dimension, Length, Spot, Survey, Unit};
@@ -39,18 +39,17 @@ const NO_PLACE: u32 = 3;
 /// that was read: such an order needs the link.
 #[must_use]
 pub fn small(order: &Order) -> Option<String> {
-    let symbols = symbols(order)?;
+    let mut symbols = symbols(order)?;
     let sent = parse(&mut Reader::new(&symbols)).ok()?;
     let meant = check(&order.survey, &Profile::default());
-    let opened = check(&sent.survey, &Profile::default());
+    // Its verdict is there: only the numbers are made again.
+    let opened = check_by_rules(&sent.survey, &Profile::default());
     let ordered = |report: &Report| Dimension::ALL.map(|which| report.numbers.ordered(which));
-    if (ordered(&opened), opened.verdict) != (ordered(&meant), meant.verdict) {
+    if (ordered(&opened), sent.claimed) != (ordered(&meant), meant.verdict) {
         return None;
     }
-    let mut all = symbols;
-    let check = check_symbols(&all);
-    all.extend(check);
-    Some(letters(&all))
+    symbols.extend(check_symbols(&symbols));
+    Some(letters(&symbols))
 }
 
 /// The data of the code.

@@ -13,7 +13,7 @@ use crate::text::desk::Desk;
 use hangtrue_core::check::Report;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::Speaker;
-use hangtrue_link::code::{Misheard, Outcome, compare};
+use hangtrue_link::code::{HeardError, Misheard, Outcome, compare};
 
 /// An order and another one of the same truck.
 pub(super) const MOST_SENT: usize = 2;
@@ -114,11 +114,14 @@ impl Model {
         misheard.unwrap_or_else(|| self.phone.ask(report))
     }
 
+    /// What the check characters, as they were heard, say of what was said.
+    pub(super) fn characters(&self) -> Result<Outcome, HeardError> {
+        compare(&self.phone.said(), self.heard.trim())
+    }
+
     /// The number that the check characters say is another, if they name one.
     fn misheard(&self) -> Option<Ask> {
-        let Ok(Outcome::Differs(all)) = compare(&self.phone.said(), self.heard.trim()) else {
-            return None;
-        };
+        let Ok(Outcome::Differs(all)) = self.characters() else { return None };
         all.iter().find_map(|one| match one {
             Misheard::Number { dimension, typed: Some(typed), likely } => Some(Ask::Misheard {
                 spot: main_spot(*dimension),

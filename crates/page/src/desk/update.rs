@@ -13,7 +13,7 @@ use crate::text::desk::Desk;
 use hangtrue_core::order::Order;
 use hangtrue_core::say::Speaker;
 use hangtrue_core::{Survey, Unit};
-use hangtrue_link::code::{Outcome, compare};
+use hangtrue_link::code::Outcome;
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
@@ -212,10 +212,7 @@ fn save(model: &Model, at: usize, format: Format) -> Vec<Effect> {
 
 /// Makes an order of what was phoned in, to be kept, printed and sent like any other.
 fn keep(model: &mut Model) -> Vec<Effect> {
-    let disagrees = matches!(
-        compare(&model.phone.said(), model.heard.trim()),
-        Ok(Outcome::Differs(_) | Outcome::Refused)
-    );
+    let disagrees = matches!(model.characters(), Ok(Outcome::Differs(_) | Outcome::Refused));
     // Once: who looked at it and presses again knows better.
     if disagrees && model.warned != model.heard {
         model.warned = model.heard.clone();

@@ -5,7 +5,7 @@ use crate::desk::event::Action;
 use crate::desk::main_spot;
 use crate::field::Field;
 use hangtrue_core::say::capital;
-use hangtrue_link::code::{Misheard, Outcome, Said, compare, script};
+use hangtrue_link::code::{Misheard, Outcome, script};
 use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
@@ -24,7 +24,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     spellcheck="false" autocomplete="off" autocapitalize="characters"
                     autocorrect="off" aria-describedby="heard-says";
             }
-            div #heard-says role="status" { (outcome(scene, &said)) }
+            div #heard-says role="status" { (outcome(scene)) }
         }
     }
 }
@@ -35,12 +35,11 @@ fn lines(lines: &[String]) -> &[String] {
     lines.split_last().map_or(&[], |(_, rest)| rest.get(1..).unwrap_or_default())
 }
 
-fn outcome(scene: Scene<'_>, said: &Said) -> Markup {
+fn outcome(scene: Scene<'_>) -> Markup {
     let text = &scene.desk().voice;
-    let heard = scene.model.heard.trim();
     html! {
-        @if !heard.is_empty() {
-            @match compare(said, heard) {
+        @if !scene.model.heard.trim().is_empty() {
+            @match scene.model.characters() {
                 Ok(Outcome::Agrees) => { p.agrees { (text.agrees) } }
                 Ok(Outcome::Refused) => { p.differs { (text.refused) } }
                 Ok(Outcome::Differs(misheard)) => {
