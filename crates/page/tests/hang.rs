@@ -135,6 +135,45 @@ fn the_room_overhead_says_where_it_takes_the_bows_to_be() {
     assert!(view(&model).contains("Stop: the door strikes."));
 }
 
+/// The steps of winding: six that end with a fixed spring, and two that let the door go.
+fn winding(screen: &str) -> [Vec<&str>; 2] {
+    let lists: Vec<&str> = screen.split("<ol class=\"work\"").skip(1).collect();
+    let [wind, go] = lists.try_into().unwrap();
+    assert!(go.starts_with(" start=\"7\""), "{go}");
+    [wind, go].map(|list| list.split("</ol>").next().unwrap().split("<li>").skip(1).collect())
+}
+
+fn cautions_stand_first([wind, go]: &[Vec<&str>; 2]) {
+    assert_eq!((wind.len(), go.len()), (6, 2));
+    for step in wind.iter().chain(go) {
+        let (caution, action) = (step.find("class=\"caution\""), step.find("class=\"step\""));
+        assert!(caution.unwrap() < action.unwrap(), "{step}");
+    }
+}
+
+/// What forbids to let the door go stands behind the last turn and before the clamps come off: a
+/// count that the stripes do not bear out, turns that nobody can read, a spring wound too far.
+#[test]
+fn what_the_count_says_stands_before_the_clamps_come_off() {
+    let mut model = opened(Unit::Inch);
+    go(&mut model, Step::Spring);
+    put(&mut model, "weight", "120");
+    for (turns, stripes, said) in [
+        ("12", "9", "The stripes say another number"),
+        ("18", "18", "the door flies up when it is unclamped"),
+        ("lots", "", "lots"),
+    ] {
+        put(&mut model, "turns", turns);
+        put(&mut model, "stripes", stripes);
+        let screen = view(&model);
+        let fixed = screen.find("set screws to the maker").unwrap();
+        let off = screen.find("start=\"7\"").unwrap();
+        let stops: Vec<_> = screen.match_indices("class=\"verdict-line stop\"").collect();
+        assert!(stops.iter().any(|(at, _)| (fixed..off).contains(at)), "{turns}");
+        assert!(screen[fixed..off].contains(said), "{turns}: {}", &screen[fixed..off]);
+    }
+}
+
 /// Before any step of winding stands its caution, and the first says what is stored.
 #[test]
 fn every_step_of_winding_has_its_caution_before_it() {
@@ -142,13 +181,7 @@ fn every_step_of_winding_has_its_caution_before_it() {
     let screen = go(&mut model, Step::Spring);
     assert!(screen.contains("12 turns"));
     assert!(screen.contains("Inches") || screen.contains("inches of door height ÷ 10, plus 3"));
-    let work = screen.split("<ol class=\"work\">").nth(1).unwrap().split("</ol>").next().unwrap();
-    let steps: Vec<&str> = work.split("<li>").skip(1).collect();
-    assert_eq!(steps.len(), 8);
-    for step in steps {
-        let (caution, action) = (step.find("class=\"caution\""), step.find("class=\"step\""));
-        assert!(caution.unwrap() < action.unwrap(), "{step}");
-    }
+    cautions_stand_first(&winding(&screen));
     for must in [
         "No screwdriver",
         "Never loosen the winding cone while the spring is wound, unless a bar holds it",
@@ -327,13 +360,7 @@ fn every_screen_speaks_every_language() {
             seen.push(main);
         }
         let spring = go(&mut model, Step::Spring);
-        let work = spring.split("<ol class=\"work\">").nth(1).unwrap();
-        let work = work.split("</ol>").next().unwrap();
-        for step in work.split("<li>").skip(1) {
-            let (caution, action) = (step.find("class=\"caution\""), step.find("class=\"step\""));
-            assert!(caution.unwrap() < action.unwrap(), "{language:?}: {step}");
-        }
-        assert_eq!(work.matches("<li>").count(), 8);
+        cautions_stand_first(&winding(&spring));
         assert!(spring.contains("895 joules"), "{language:?}");
     }
 }

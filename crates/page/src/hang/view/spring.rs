@@ -3,12 +3,12 @@
 use super::parts;
 use crate::hang::model::Model;
 use crate::hang::work::{behaves, turns_text};
-use hangtrue_core::Unit;
 use hangtrue_core::hang::spring::{
     A229, Advice, Balance, Behaves, DIVISOR, FRICTION, HAND_MOST, Height, Point, Rule, Turns,
     stripes_agree,
 };
 use hangtrue_core::hang::{Scale, Weight};
+use hangtrue_core::{Length, Unit};
 use hangtrue_draw::Sheet;
 use maud::{Markup, PreEscaped, html};
 
@@ -91,54 +91,81 @@ fn figures(model: &Model) -> Markup {
     }
 }
 
-/// Each step with what to mind before it, and the count afterwards.
+/// The steps that end with a wound and fixed spring. Those after them let the door go, so what the
+/// count says stands between the two.
+const WINDING: usize = 6;
+
+/// Each step with what to mind before it.
 fn steps(model: &Model, balance: Option<&Balance>) -> Markup {
     let text = &model.words().spring;
-    let wound = model.record.turns;
-    let stripes = model.fields.get("stripes").trim().parse::<u32>().ok();
+    let (wind, go) = text.steps.split_at(WINDING);
+    let step = |(at, (mind, step)): (usize, &(&str, &str))| {
+        html! {
+            li {
+                // The fourth is the first that puts energy into the spring.
+                @if let (3, Some(balance)) = (at, balance) {
+                    (parts::caution(&[&energy(model, balance), " ", mind].concat()))
+                } @else {
+                    (parts::caution(mind))
+                }
+                p.step { (step) }
+            }
+        }
+    };
     html! {
         section {
             h2 { (text.steps_heading) }
-            ol.work {
-                @for (at, (mind, step)) in text.steps.into_iter().enumerate() {
-                    li {
-                        // The fourth is the first that puts energy into the spring.
-                        @if let (3, Some(balance)) = (at, balance) {
-                            (parts::caution(&[&energy(model, balance), " ", mind].concat()))
-                        } @else {
-                            (parts::caution(mind))
-                        }
-                        p.step { (step) }
-                    }
-                }
-            }
-            div.fields {
-                (parts::field(model, "turns", text.wound, ""))
-                (parts::field(model, "stripes", text.stripes, ""))
-            }
-            @if let (Some(stripes), Some(wound)) = (stripes, wound) {
-                @if stripes_agree(stripes, wound.turns()) {
-                    (parts::verdict("clear", text.agree[0]))
-                } @else {
-                    (parts::verdict("stop", text.agree[1]))
-                }
-            }
+            ol.work { @for each in wind.iter().enumerate() { (step(each)) } }
+            (count(model, balance))
+            ol.work start=(WINDING + 1) { @for each in (WINDING..).zip(go) { (step(each)) } }
         }
     }
 }
 
+/// What was wound, and whether the door may be let go on it.
+fn count(model: &Model, balance: Option<&Balance>) -> Markup {
+    let text = &model.words().spring;
+    let wound = model.record.turns;
+    let stripes = model.fields.get("stripes").trim().parse::<u32>().ok();
+    html! {
+        div.fields {
+            (parts::field(model, "turns", text.wound, ""))
+            (parts::field(model, "stripes", text.stripes, ""))
+        }
+        @if let (Some(stripes), Some(wound)) = (stripes, wound) {
+            @if stripes_agree(stripes, wound.turns()) {
+                (parts::verdict("clear", text.agree[0]))
+            } @else {
+                (parts::verdict("stop", text.agree[1]))
+            }
+        }
+        @if unheard(model) {
+            (parts::verdict("stop", &parts::heard(model, "turns")))
+        } @else if let (Some(balance), Some(room)) = (balance, model.room()) {
+            (too_much_for_the_hand(model, &Hand::of(balance, &balance.points(&room.curtain(), POINTS))))
+        }
+    }
+}
+
+/// Turns that were typed and not understood: nobody knows how far this spring is wound.
+fn unheard(model: &Model) -> bool {
+    model.record.turns.is_none() && !model.fields.get("turns").trim().is_empty()
+}
+
+/// How many heights of the door the forces are reckoned at.
+const POINTS: u32 = 96;
+
 /// The plot, and what it says.
 fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
     let text = &model.words().balance;
-    // Turns that were typed and not understood: nobody knows how far this spring is wound.
-    if model.record.turns.is_none() && !model.fields.get("turns").trim().is_empty() {
-        let why = parts::heard(model, "turns");
-        return html! { section { h2 { (text.heading) } (parts::verdict("stop", &why)) } };
+    // Said at the count.
+    if unheard(model) {
+        return html! {};
     }
     let (Some(balance), Some(room)) = (balance, model.room()) else {
         return html! { section { h2 { (text.heading) } p { (text.no_weight) } } };
     };
-    let points = balance.points(&room.curtain(), 96);
+    let points = balance.points(&room.curtain(), POINTS);
     let told = |newtons: f64| model.told_weight(Weight::from_newtons(newtons));
     html! {
         section {
@@ -151,46 +178,73 @@ fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
                 div {
                     p { ((text.open)(&told(balance.open()))) }
                     p { ((text.quarter)(&told(0.25 * balance.per_turn()))) }
-                    (left_for_the_hand(model, balance, &points))
+                    (left_for_the_hand(model, &Hand::of(balance, &points)))
                 }
             }
         }
     }
 }
 
+/// What is left for the hand on the whole way, in newtons.
+struct Hand {
+    /// The most that it lifts; below nought where the spring always pulls up.
+    lift: f64,
+    /// The most that the spring pulls up beyond the door's weight, and where.
+    pull: f64,
+    up: Length,
+    /// The closed door does not stay down once it is unclamped.
+    flies: bool,
+}
+
+impl Hand {
+    fn of(balance: &Balance, points: &[Point]) -> Self {
+        let mut hand = Self { lift: 0.0, pull: 0.0, up: Length::ZERO, flies: false };
+        let by_hand = |a: &&Point, b: &&Point| a.hand().total_cmp(&b.hand());
+        if let (Some(closed), Some(heaviest), Some(lightest)) =
+            (points.first(), points.iter().max_by(by_hand), points.iter().min_by(by_hand))
+        {
+            (hand.lift, hand.pull, hand.up) = (heaviest.hand(), -lightest.hand(), lightest.lift);
+            // Friction holds a closed door down against a little, and it is unclamped closed.
+            hand.flies = closed.hand() < -FRICTION * balance.door.newtons();
+        }
+        hand
+    }
+
+    fn over(newtons: f64) -> bool {
+        Weight::from_newtons(newtons) > HAND_MOST
+    }
+}
+
 /// Less than this, in newtons, is nothing to tell of: a luggage scale hardly shows it.
 const NOTHING: f64 = 2.0;
 
-/// The most that the hand lifts, and the most that the spring pulls the door up against it.
-fn left_for_the_hand(model: &Model, balance: &Balance, points: &[Point]) -> Markup {
+/// What forbids to let the door go, or to move it by hand.
+fn too_much_for_the_hand(model: &Model, hand: &Hand) -> Markup {
     let text = &model.words().balance;
-    let by_hand = |a: &&Point, b: &&Point| a.hand().total_cmp(&b.hand());
-    let (Some(heaviest), Some(lightest)) =
-        (points.iter().max_by(by_hand), points.iter().min_by(by_hand))
-    else {
-        return html! {};
-    };
-    let (lift, pull) = (heaviest.hand(), -lightest.hand());
-    let weight = Weight::from_newtons;
-    let told = |newtons: f64| model.told_weight(weight(newtons));
-    let (up, one) = (model.told(lightest.lift), model.told_weight(HAND_MOST));
-    let closed = points.first().map_or(0.0, Point::hand);
-    // Friction holds a closed door down against a little, and the door is unclamped closed.
-    let flies = closed < -FRICTION * balance.door.newtons();
+    let told = |newtons: f64| model.told_weight(Weight::from_newtons(newtons));
+    let (up, one) = (model.told(hand.up), model.told_weight(HAND_MOST));
     html! {
-        @if flies {
-            (parts::verdict("stop", &(text.flies_up)(&told(pull), &up)))
-        } @else if weight(pull) > HAND_MOST {
-            (parts::verdict("stop", &(text.pulls_up_over)(&told(pull), &up, &one)))
+        @if hand.flies {
+            (parts::verdict("stop", &(text.flies_up)(&told(hand.pull), &up)))
+        } @else if Hand::over(hand.pull) {
+            (parts::verdict("stop", &(text.pulls_up_over)(&told(hand.pull), &up, &one)))
         }
-        @if weight(lift) > HAND_MOST {
-            (parts::verdict("stop", &(text.hand_over)(&told(lift), &one)))
-        } @else if lift > NOTHING || pull <= NOTHING {
-            p { ((text.hand)(&told(lift.max(0.0)))) }
+        @if Hand::over(hand.lift) {
+            (parts::verdict("stop", &(text.hand_over)(&told(hand.lift), &one)))
         }
-        @if !flies && pull > NOTHING && weight(pull) <= HAND_MOST {
-            p { ((text.pulls_up)(&told(pull), &up)) }
+    }
+}
+
+/// What one person can lift or hold.
+fn left_for_the_hand(model: &Model, hand: &Hand) -> Markup {
+    let text = &model.words().balance;
+    let told = |newtons: f64| model.told_weight(Weight::from_newtons(newtons));
+    let held = !hand.flies && !Hand::over(hand.pull) && hand.pull > NOTHING;
+    html! {
+        @if !Hand::over(hand.lift) && (hand.lift > NOTHING || hand.pull <= NOTHING) {
+            p { ((text.hand)(&told(hand.lift.max(0.0)))) }
         }
+        @if held { p { ((text.pulls_up)(&told(hand.pull), &model.told(hand.up))) } }
     }
 }
 
