@@ -46,6 +46,27 @@ fn worth_most(model: &Model) -> Option<Spot> {
 /// An invented truck.
 const SOUND: [&str; 4] = ["92 3/16", "101 1/2", "9 1/2", "1 1/4"];
 
+/// The browser asks before a call is left that stands nowhere else: what was said is on paper or in
+/// a file, or has gone with the next call.
+#[test]
+fn a_call_is_not_left_without_a_question() {
+    let (asks, rests) = (Effect::AskBeforeLeaving(true), Effect::AskBeforeLeaving(false));
+    let mut model = model();
+    assert!(type_in(&mut model, "width.middle", "9").contains(&asks));
+    assert!(!type_in(&mut model, "width.middle", "92 3/16").contains(&asks));
+    say(&mut model, SOUND);
+    press(&mut model, "keep");
+    assert!(press(&mut model, "print:0").contains(&rests));
+    assert!(type_in(&mut model, "bow.first", "2").contains(&asks));
+    assert!(press(&mut model, "fresh").contains(&rests));
+    // The same numbers once more are on paper already; others are not.
+    say(&mut model, SOUND);
+    assert!(!model.asks_before_leaving);
+    assert!(type_in(&mut model, "bow.first", "2").contains(&asks));
+    press(&mut model, "keep");
+    assert!(press(&mut model, "save:0:json").contains(&rests));
+}
+
 #[test]
 fn the_first_field_has_the_focus_and_enter_goes_through_all_four() {
     let (mut model, effects) = boot(Environment::default(), "");
@@ -202,7 +223,8 @@ fn a_new_call_keeps_the_unit_and_nothing_else() {
     let mut model = model();
     type_in(&mut model, "unit", "mm");
     say(&mut model, ["2342", "2578", "241", "32"]);
-    assert_eq!(press(&mut model, "fresh"), [Effect::focus("width.middle")]);
+    let effects = press(&mut model, "fresh");
+    assert_eq!(effects, [Effect::focus("width.middle"), Effect::AskBeforeLeaving(false)]);
     assert_eq!(model.phone.survey.unit, Unit::Millimetre);
     assert!(!model.phone.begun());
 }
@@ -211,7 +233,7 @@ fn a_new_call_keeps_the_unit_and_nothing_else() {
 fn the_live_region_says_the_question_once_the_typing_rests() {
     let mut model = model();
     let effects = type_in(&mut model, "width.middle", "92");
-    assert_eq!(effects, [Effect::Page(PageEffect::Settle)]);
+    assert_eq!(effects, [Effect::Page(PageEffect::Settle), Effect::AskBeforeLeaving(true)]);
     assert!(model.spoken.is_empty());
     update(&mut model, Event::Page(PageEvent::Settled));
     assert_eq!(model.spoken, sentence(&model));

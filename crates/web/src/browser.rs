@@ -5,15 +5,19 @@ mod drafts;
 mod effects;
 mod events;
 mod files;
+#[cfg(any(feature = "desk", feature = "builder"))]
+mod leaving;
 mod phone;
 mod tape;
 
 #[cfg(feature = "desk")]
 pub(crate) use effects::settled;
-#[cfg(feature = "embed")]
+#[cfg(any(feature = "embed", feature = "builder"))]
 pub(crate) use events::nearest;
 pub(crate) use events::{at, listen, listen_to_the_browser};
 pub(crate) use files::read;
+#[cfg(any(feature = "desk", feature = "builder"))]
+pub(crate) use leaving::ask_before_leaving;
 
 use gloo::timers::callback::Timeout;
 use hangtrue_page::Environment;

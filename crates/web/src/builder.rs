@@ -1,7 +1,7 @@
 //! The page on which a dealer's profile is filled in.
 
 use crate::app::{App, Program};
-use crate::browser::Browser;
+use crate::browser::{Browser, ask_before_leaving, at, nearest};
 use hangtrue_page::builder::{Effect, Given, Model, update, view};
 use hangtrue_page::{Environment, Event};
 use js_sys::Reflect;
@@ -44,6 +44,7 @@ impl Program for Builder {
                 app.browser().carry_out(app, effect);
             }
             Effect::Show(profile) => show(app.browser(), &profile),
+            Effect::AskBeforeLeaving(asks) => ask_before_leaving(asks),
         }
     }
 }
@@ -58,6 +59,11 @@ pub fn build(schema: String, snippet: String) {
     let model = Model::new(browser.environment(), &Given { schema, snippet });
     let greeting = model.greeting();
     let app = App::<Builder>::begin(root, browser, model);
+    at(&app, app.root(), "click", |app, event| {
+        if let Some(name) = nearest(event, "a[download]", "download") {
+            app.take(Event::Press(["downloaded:", &name].concat()));
+        }
+    });
     if let Some(effect) = greeting {
         Builder::carry_out(&app, effect);
     }

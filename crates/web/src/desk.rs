@@ -2,7 +2,7 @@
 
 use crate::app::{App, Program};
 use crate::browser::Browser;
-use crate::browser::{at, read};
+use crate::browser::{ask_before_leaving, at, read};
 use hangtrue_page::Environment;
 use hangtrue_page::desk::{Effect, Event, Model, boot, update, view};
 use std::rc::Rc;
@@ -60,6 +60,7 @@ impl Program for Desk {
             Effect::LookAway => camera::look_away(),
             Effect::Press(action) => app.take(hangtrue_page::Event::Press(action.code())),
             Effect::Work => work::go_on(app),
+            Effect::AskBeforeLeaving(asks) => ask_before_leaving(asks),
         }
     }
 

@@ -6,6 +6,7 @@ use hangtrue_core::profile::Profile;
 use hangtrue_link::json::profile::parse;
 use serde_json::json;
 
+use crate::desk::asks_before_leaving;
 use crate::embed::{demo, within};
 
 const PRAIRIE: &str = include_str!("../../../demo/profiles/prairie.json");
@@ -151,6 +152,9 @@ pub(crate) async fn a_profile_that_is_opened_is_edited(browser: &mut Browser) ->
     ensure!(changed.doors.len() == 1 && changed.doors[0].key == "high-lift", "{changed:?}");
     let questions = format!("{:?}", changed.questions);
     ensure!(questions.contains("felt"), "{questions}");
+    ensure!(asks_before_leaving(browser).await?, "what was changed would be lost");
+    browser.tap("a[download='profile.json']").await?;
+    ensure!(!asks_before_leaving(browser).await?, "it was downloaded");
     Ok(())
 }
 

@@ -11,6 +11,25 @@ pub(crate) async fn open(browser: &mut Browser) -> Result<()> {
     Ok(())
 }
 
+/// Whether the browser would ask before the page is left, as the page answers it.
+pub(crate) async fn asks_before_leaving(browser: &Browser) -> Result<bool> {
+    let left = "window.dispatchEvent(new Event('beforeunload', { cancelable: true }))";
+    Ok(browser.value(left).await? == false)
+}
+
+/// A call that stands nowhere else is not left without the browser's question.
+pub(crate) async fn a_call_is_not_left_without_a_question(browser: &mut Browser) -> Result<()> {
+    open(browser).await?;
+    ensure!(!asks_before_leaving(browser).await?, "nothing was typed");
+    browser.type_keys("92 3/16").await?;
+    browser.until("document.getElementById('width.middle-echo').innerText").await?;
+    ensure!(asks_before_leaving(browser).await?, "a reading would be lost");
+    browser.tap("[data-act=fresh]").await?;
+    browser.until("document.getElementById('width.middle').value === ''").await?;
+    ensure!(!asks_before_leaving(browser).await?, "the call is over");
+    Ok(())
+}
+
 /// The question to put to the caller.
 async fn question(browser: &Browser) -> Result<String> {
     browser.text(".question .sentence").await

@@ -130,6 +130,7 @@ fn main() -> ExitCode {
         scenario!(tape::the_phone_stays_awake_and_trembles),
         scenario!(tape::what_scrolls_the_page_leaves_the_reading),
         scenario!(desk::a_phoned_in_order_by_keyboard_alone),
+        scenario!(desk::a_call_is_not_left_without_a_question),
         scenario!(desk::the_walk_knows_the_way),
         scenario!(desk_sent::a_mail_beside_the_call_names_what_was_misheard),
         scenario!(desk_sent::what_opened_by_itself_leaves_an_empty_box),

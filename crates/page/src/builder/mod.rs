@@ -21,6 +21,9 @@ use hangtrue_link::json::FileError;
 use hangtrue_link::json::profile::{FORMAT, parse};
 use hangtrue_link::json::text::{self as json, Node, print};
 
+/// The name under which the profile is downloaded.
+const PROFILE: &str = "profile.json";
+
 /// What the builder asks of the browser.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Effect {
@@ -28,6 +31,8 @@ pub enum Effect {
     Page(crate::Effect),
     /// Let the survey beside the form go by this profile.
     Show(String),
+    /// Whether the browser is to ask before this page is left.
+    AskBeforeLeaving(bool),
 }
 
 /// What the page gives the builder to work with.
@@ -46,6 +51,10 @@ pub struct Model {
     pub environment: Environment,
     schema: Node<'static>,
     tree: Node<'static>,
+    /// The profile as it was last opened or downloaded, and before that as it was at first.
+    saved: Node<'static>,
+    /// Whether the browser asks before the page is left.
+    asks_before_leaving: bool,
     profile: Result<Profile, FileError>,
     /// What is wrong with the file that was to be opened.
     unread: Option<String>,
@@ -73,7 +82,9 @@ impl Model {
         Self {
             environment,
             schema,
+            saved: tree.clone(),
             tree,
+            asks_before_leaving: false,
             profile,
             unread: None,
             open: Vec::new(),

@@ -33,8 +33,26 @@ fn a_name_is_all_that_a_profile_needs() {
     assert_eq!(model.fault().map(|fault| fault.fault.code()), Some("missing-key"));
     let effects = fill(&mut model, "name", "Demo Doors");
     assert_eq!(model.fault(), None);
-    let [Effect::Show(file)] = effects.as_slice() else { panic!("{effects:?}") };
+    let [Effect::Show(file), Effect::AskBeforeLeaving(true)] = effects.as_slice() else {
+        panic!("{effects:?}")
+    };
     assert_eq!(file, r#"{"format":"hangtrue-profile/1","revision":1,"name":"Demo Doors"}"#);
+}
+
+/// The browser asks before what was filled in is left, until it has been downloaded.
+#[test]
+fn what_is_not_downloaded_is_not_left_without_a_question() {
+    let mut model = model();
+    fill(&mut model, "name", "Demo Doors");
+    assert!(!fill(&mut model, "name", "Demo").contains(&Effect::AskBeforeLeaving(true)));
+    // The lines for a webmaster are not the profile.
+    assert_eq!(press(&mut model, "downloaded:snippet.html"), []);
+    assert_eq!(press(&mut model, "downloaded:profile.json"), [Effect::AskBeforeLeaving(false)]);
+    assert!(fill(&mut model, "name", "Demo Doors").contains(&Effect::AskBeforeLeaving(true)));
+    // A file that is opened is still where it was.
+    let opened = update(&mut model, Event::Open(PRAIRIE.into()));
+    assert!(opened.contains(&Effect::AskBeforeLeaving(false)), "{opened:?}");
+    assert!(fill(&mut model, "name", "").contains(&Effect::AskBeforeLeaving(true)));
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! What an event makes of the profile.
 
 use super::schema::{Kind, at, kind};
-use super::{Effect, Model, text, tree};
+use super::{Effect, Model, PROFILE, text, tree};
 use crate::event::{Action, Event};
 use hangtrue_link::json::profile::{MOST, parse};
 use hangtrue_link::json::text::{self as json, Node, Value, print};
@@ -9,6 +9,16 @@ use hangtrue_link::say;
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
+    let mut effects = happened(model, event);
+    let asks = model.tree != model.saved;
+    if asks != model.asks_before_leaving {
+        model.asks_before_leaving = asks;
+        effects.push(Effect::AskBeforeLeaving(asks));
+    }
+    effects
+}
+
+fn happened(model: &mut Model, event: Event) -> Vec<Effect> {
     match event {
         Event::Input { name, value } => fill(model, &name, &value),
         Event::Press(code) => {
@@ -98,6 +108,13 @@ fn press(model: &mut Model, code: &str) -> Vec<Effect> {
             tree::set(&mut model.tree, path, text.map(Node::text));
             Some(focus(path.to_owned()))
         }
+        // The browser downloads it.
+        "downloaded" => {
+            if path == PROFILE {
+                model.saved = model.tree.clone();
+            }
+            return Vec::new();
+        }
         "fold" => {
             let at = model.open.iter().position(|open| open == path);
             match at {
@@ -134,7 +151,10 @@ fn open(model: &mut Model, text: &str) {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let node = if text.len() > MOST { None } else { json::parse(text).ok() };
     match node {
-        Some(node) if matches!(node.value, Value::Object(_)) => model.tree = node.into_owned(),
+        Some(node) if matches!(node.value, Value::Object(_)) => {
+            model.tree = node.into_owned();
+            model.saved = model.tree.clone();
+        }
         _ => {
             let language = model.language();
             let told = |error| say::profile(language, &error);

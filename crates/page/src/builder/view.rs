@@ -4,7 +4,7 @@ use std::borrow::Cow;
 
 use super::schema::{Kind, about, kind, must_have};
 use super::text::Words;
-use super::{Model, tree};
+use super::{Model, PROFILE, tree};
 use crate::view::languages;
 use hangtrue_link::json::text::{Node, Value};
 use hangtrue_link::say;
@@ -57,7 +57,7 @@ fn outcome(model: &Model) -> Markup {
             } @else {
                 p.verdict { (model.words().fine) }
                 div.actions {
-                    a.button.primary download="profile.json"
+                    a.button.primary download=(PROFILE)
                         href=(data("application/json", &model.file())) { (model.words().download) }
                     a.button download="snippet.html" href=(data("text/html", &model.snippet())) {
                         (model.words().snippet)

@@ -18,6 +18,8 @@ pub enum Effect {
     /// Send [`Event::Work`](super::Event::Work) again and again, without keeping the page
     /// from answering, until an update asks for no more.
     Work,
+    /// Whether the browser is to ask before this page is left.
+    AskBeforeLeaving(bool),
 }
 
 impl Effect {

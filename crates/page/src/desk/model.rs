@@ -10,6 +10,7 @@ use crate::address::DEALER_PAGE;
 use crate::language::title;
 use crate::model::Environment;
 use crate::text::desk::Desk;
+use hangtrue_core::Survey;
 use hangtrue_core::check::Report;
 use hangtrue_core::profile::Profile;
 use hangtrue_core::say::Speaker;
@@ -43,6 +44,10 @@ pub struct Model {
     pub phone: Phone,
     /// The check characters as they were heard.
     pub heard: String,
+    /// What was said, as it was when an order of it was last printed or saved.
+    pub saved: Option<Survey>,
+    /// Whether the browser asks before the page is left.
+    pub asks_before_leaving: bool,
     /// The characters over which no order was made, once: they say that a number is another.
     pub warned: String,
     /// What is typed or pasted where an order is opened.
@@ -99,6 +104,12 @@ impl Model {
     pub(super) fn speak(&self) -> Effect {
         let language = self.environment.language;
         Effect::Page(crate::Effect::Speak(language, title(language, Desk::of(language).heading)))
+    }
+
+    /// Whether what was typed stands nowhere but here: a desk keeps no draft, as the next at its
+    /// keyboard may be another.
+    pub(super) fn would_be_lost(&self) -> bool {
+        self.phone.begun() && self.saved.as_ref() != Some(&self.phone.survey)
     }
 
     /// The one question to put to the caller now.

@@ -17,6 +17,16 @@ use hangtrue_link::code::Outcome;
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
+    let mut effects = happened(model, event);
+    let asks = model.would_be_lost();
+    if asks != model.asks_before_leaving {
+        model.asks_before_leaving = asks;
+        effects.push(Effect::AskBeforeLeaving(asks));
+    }
+    effects
+}
+
+fn happened(model: &mut Model, event: Event) -> Vec<Effect> {
     match event {
         Event::Page(event) => page(model, event),
         Event::Picture { name, codes } => {
@@ -155,6 +165,7 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
         }
         Action::Print(at) => {
             model.printed = at;
+            left(model, at);
             vec![Effect::Page(crate::Effect::Print)]
         }
         Action::Save(at, format) => save(model, at, format),
@@ -201,13 +212,21 @@ fn picture(model: &mut Model, name: &str, codes: Option<Vec<String>>) -> Vec<Eff
 }
 
 /// Saves an opened order as a file.
-fn save(model: &Model, at: usize, format: Format) -> Vec<Effect> {
+fn save(model: &mut Model, at: usize, format: Format) -> Vec<Effect> {
+    left(model, at);
     let Some(sent) = model.sent.get(at) else { return Vec::new() };
     let report = sent.report(&model.profile);
     let speaker = Speaker { unit: sent.order.survey.unit, ..model.speaker() };
     let order = (&sent.order, &report);
     let effect = file::download(format, &sent.name, order, &model.environment.base, speaker);
     vec![Effect::Page(effect)]
+}
+
+/// The order goes onto paper or into a file.
+fn left(model: &mut Model, at: usize) {
+    if let Some(sent) = model.sent.get(at).filter(|sent| sent.phoned) {
+        model.saved = Some(sent.order.survey.clone());
+    }
 }
 
 /// Makes an order of what was phoned in, to be kept, printed and sent like any other.
