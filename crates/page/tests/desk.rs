@@ -229,6 +229,32 @@ fn a_new_call_keeps_the_unit_and_nothing_else() {
     assert!(!model.phone.begun());
 }
 
+/// A press beside the right button costs no call.
+#[test]
+fn the_call_before_comes_back() {
+    let mut model = model();
+    assert!(!model.can_go_back());
+    say(&mut model, SOUND);
+    type_in(&mut model, "heard", "B5KQ7T");
+    press(&mut model, "keep");
+    let (was, sent) = (model.phone.clone(), model.sent.clone());
+    press(&mut model, "fresh");
+    assert!(view(&model).contains("Back to the call before"));
+    // Twice: there is nothing in between that would take its place.
+    press(&mut model, "fresh");
+    // What has been typed of the next call is not given up for it.
+    type_in(&mut model, "width.middle", "9");
+    assert!(!view(&model).contains("data-act=\"before\""));
+    press(&mut model, "before");
+    assert_eq!(model.phone.typed(FIELDS[0]), "9");
+    type_in(&mut model, "width.middle", "");
+    let effects = press(&mut model, "before");
+    assert_eq!((&model.phone, &model.sent), (&was, &sent));
+    assert_eq!(model.heard, "B5KQ7T");
+    assert!(effects.contains(&Effect::AskBeforeLeaving(true)), "{effects:?}");
+    assert!(!model.can_go_back());
+}
+
 #[test]
 fn the_live_region_says_the_question_once_the_typing_rests() {
     let mut model = model();

@@ -54,6 +54,8 @@ pub enum Action {
     Use(Field, String),
     /// Another call.
     Fresh,
+    /// The call before comes back.
+    Before,
     /// Open what is in the box.
     Open,
     /// Put this one of the opened orders away.
@@ -79,6 +81,7 @@ impl Action {
             Self::Stands => "stands".into(),
             Self::Use(field, text) => ["use:", &field.name(), ":", text].concat(),
             Self::Fresh => "fresh".into(),
+            Self::Before => "before".into(),
             Self::Open => "open".into(),
             Self::Close(at) => ["close:", &at.to_string()].concat(),
             Self::Print(at) => ["print:", &at.to_string()].concat(),
@@ -101,6 +104,7 @@ impl Action {
                 Self::Use(Field::from_name(field)?, text.to_owned())
             }
             "fresh" => Self::Fresh,
+            "before" => Self::Before,
             "open" => Self::Open,
             "close" => Self::Close(rest.parse().ok()?),
             "print" => Self::Print(rest.parse().ok()?),
@@ -129,6 +133,7 @@ mod tests {
             Action::Stands,
             Action::Use(field, "96 1/4: in".into()),
             Action::Fresh,
+            Action::Before,
             Action::Open,
             Action::Close(1),
             Action::Print(0),

@@ -44,6 +44,8 @@ pub struct Model {
     pub phone: Phone,
     /// The check characters as they were heard.
     pub heard: String,
+    /// The call before this one, while nothing of this one is typed.
+    pub before: Option<Box<Before>>,
     /// What was said, as it was when an order of it was last printed or saved.
     pub saved: Option<Survey>,
     /// Whether the browser asks before the page is left.
@@ -72,7 +74,51 @@ pub struct Model {
     pub newer: bool,
 }
 
+/// A call that another took the place of.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Before {
+    phone: Phone,
+    heard: String,
+    warned: String,
+    sent: Vec<Sent>,
+}
+
 impl Model {
+    /// Another call: everything goes but the unit, and what was typed can be had back.
+    pub(super) fn fresh(&mut self) {
+        let survey = Survey::new(self.phone.survey.unit);
+        let phone = core::mem::replace(&mut self.phone, Phone { survey, ..Phone::default() });
+        let (heard, warned) = (core::mem::take(&mut self.heard), core::mem::take(&mut self.warned));
+        let sent = core::mem::take(&mut self.sent);
+        if phone.begun() {
+            self.before = Some(Box::new(Before { phone, heard, warned, sent }));
+        }
+        self.clear();
+    }
+
+    /// The call before, as it was.
+    pub(super) fn go_back(&mut self) {
+        let Some(before) = self.before.take() else { return };
+        let Before { phone, heard, warned, sent } = *before;
+        (self.phone, self.heard, self.warned, self.sent) = (phone, heard, warned, sent);
+        self.clear();
+    }
+
+    /// What belongs to no call.
+    fn clear(&mut self) {
+        self.paste.clear();
+        self.trouble = None;
+        self.printed = 0;
+        self.spoken.clear();
+        self.copied = None;
+    }
+
+    /// Whether there is a call to go back to: nothing is typed that would go for it.
+    #[must_use]
+    pub fn can_go_back(&self) -> bool {
+        self.before.is_some() && !self.phone.begun()
+    }
+
     /// A desk with nothing on it.
     #[must_use]
     pub fn new(environment: Environment) -> Self {

@@ -4,15 +4,14 @@ use super::effect::Effect;
 use super::event::{Action, Camera, Event};
 use super::many::{self, Source};
 use super::model::{MOST_SENT, Model, Screen};
-use super::phone::Phone;
 use super::sent::{self, Sent, Trouble};
 use crate::event::Action as Walk;
 use crate::field::Field;
 use crate::file::{self, Format};
 use crate::text::desk::Desk;
+use hangtrue_core::Unit;
 use hangtrue_core::order::Order;
 use hangtrue_core::say::Speaker;
-use hangtrue_core::{Survey, Unit};
 use hangtrue_link::code::Outcome;
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
@@ -146,7 +145,16 @@ fn act(model: &mut Model, action: Action) -> Vec<Effect> {
             model.phone.set(field, &text);
             vec![Effect::focus(field.name()), Effect::Page(crate::Effect::Settle)]
         }
-        Action::Fresh => fresh(model),
+        Action::Fresh => {
+            model.fresh();
+            first_field()
+        }
+        Action::Before => {
+            if model.can_go_back() {
+                model.go_back();
+            }
+            first_field()
+        }
         // What was pasted last is open already, and the box empty again.
         Action::Open if model.paste.trim().is_empty() && !model.sent.is_empty() => {
             model.trouble = None;
@@ -300,17 +308,7 @@ fn next(model: &mut Model) -> Vec<Effect> {
     next.map_or_else(Vec::new, |field| vec![Effect::focus(field.name())])
 }
 
-/// Another call: everything goes but the unit.
-fn fresh(model: &mut Model) -> Vec<Effect> {
-    let survey = Survey::new(model.phone.survey.unit);
-    model.phone = Phone { survey, ..Phone::default() };
-    model.heard.clear();
-    model.warned.clear();
-    model.paste.clear();
-    model.trouble = None;
-    model.sent.clear();
-    model.printed = 0;
-    model.spoken = String::new();
-    model.copied = None;
+/// Where a call begins.
+fn first_field() -> Vec<Effect> {
     super::FIELDS.first().map_or_else(Vec::new, |field| vec![Effect::focus(field.name())])
 }

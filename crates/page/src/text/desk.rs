@@ -72,6 +72,8 @@ pub struct Phone {
     pub built: &'static str,
     /// Another call.
     pub fresh: &'static str,
+    /// The call before comes back.
+    pub before: &'static str,
     /// Heading over the question.
     pub ask: &'static str,
     /// The caller says that it is as it was said.

@@ -29,6 +29,9 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     button type="button" data-act=(Action::Keep.code()) { (text.keep) }
                 }
                 button.quiet type="button" data-act=(Action::Fresh.code()) { (text.fresh) }
+                @if scene.model.can_go_back() {
+                    button.quiet type="button" data-act=(Action::Before.code()) { (text.before) }
+                }
             }
             p.hint {
                 (match phone.survey.unit {

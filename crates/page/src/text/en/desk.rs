@@ -24,6 +24,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         keep: "Make it an order",
         built: "The numbers are for the frame after it is built: measure again before a door is cut.",
         fresh: "New call",
+        before: "Back to the call before",
         ask: "Ask the caller",
         stands: "It is as said",
         cannot: "Not now",

@@ -24,6 +24,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         keep: "Hacerlo pedido",
         built: "Los números son del marco ya hecho: mida de nuevo antes de cortar una puerta.",
         fresh: "Otra llamada",
+        before: "Volver a la llamada anterior",
         ask: "Pregunte a quien llama",
         stands: "Está como se dijo",
         cannot: "Ahora no",

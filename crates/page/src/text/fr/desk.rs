@@ -24,6 +24,7 @@ pub(in crate::text) static DESK: Desk = Desk {
         keep: "En faire une commande",
         built: "Les nombres valent une fois le cadre préparé\u{a0}: remesurez avant de couper une porte.",
         fresh: "Nouvel appel",
+        before: "Revenir à l’appel précédent",
         ask: "Demandez à la personne",
         stands: "C’est comme on l’a dit",
         cannot: "Pas maintenant",
