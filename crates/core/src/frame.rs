@@ -105,6 +105,13 @@ mod tests {
         assert!(!Preparation::of(&six, &Profile::default()).needed());
     }
 
+    /// Nothing is no header and no post: that it is missing is for others to tell.
+    #[test]
+    fn nothing_is_not_built_out() {
+        let none = survey(Length::ZERO, Length::ZERO, Length::ZERO);
+        assert!(!Preparation::of(&none, &Profile::default()).needed());
+    }
+
     proptest! {
         /// Height and header together are the body's, and no channel changes them;
         /// after building, every minimum holds.
@@ -138,6 +145,8 @@ mod tests {
             let ordered = Numbers::of(&survey, &profile, &preparation).ordered(Dimension::Header);
             assert!(ordered.unwrap() >= least, "{sixteenths}/16: {ordered:?}");
         }
+        // The least itself is enough, also where it is no whole number of eighths.
+        assert!(!Preparation::of(&survey(least, least, least), &profile).needed());
     }
 
     #[test]
