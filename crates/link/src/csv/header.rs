@@ -57,6 +57,27 @@ impl Header {
         self.words.windows(2).any(|pair| matches!(pair, [a, b] if a == first && b == second))
     }
 
+    /// Whether one of `first` stands directly before one of `second`.
+    pub(super) fn joined(&self, first: &[&str], second: &[&str]) -> bool {
+        first.iter().any(|first| second.iter().any(|second| self.pair(first, second)))
+    }
+
+    /// Whether it is of one of `whose`: `width of the header`. `width of the door at the header`
+    /// is not, nor is `of` behind one of `but`.
+    pub(super) fn belongs_to(&self, whose: &[&str], but: &[&[&str]]) -> bool {
+        let (mut before, mut of) = ("", false);
+        for word in self.words.iter().map(String::as_str) {
+            match word {
+                "of" => of = !but.iter().any(|words| words.contains(&before)),
+                "at" => of = false,
+                word if of && whose.contains(&word) => return true,
+                _ => {}
+            }
+            before = word;
+        }
+        false
+    }
+
     /// Whether one of `first` stands somewhere before one of `second`.
     pub(super) fn before(&self, first: &[&str], second: &[&str]) -> bool {
         let mut words = self.words.iter().map(String::as_str);

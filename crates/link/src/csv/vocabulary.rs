@@ -10,6 +10,9 @@ const WORDS: &[(&str, &[&str])] = &[
     ("bows", &["arcos", "arceaux"]),
     ("depth", &["profundidad", "profondeur"]),
     ("diagonal", &["diagonale", "diagonales"]),
+    // What is wider and taller than its opening.
+    ("body", &["caja", "carroceria", "caisse", "carrosserie"]),
+    ("outside", &["exterieur", "exterieure", "hors"]),
     // What they are measured between.
     ("post", &["poste", "poteau", "montant"]),
     ("posts", &["postes", "poteaux", "montants"]),
@@ -54,16 +57,18 @@ const WORDS: &[(&str, &[&str])] = &[
     ("link", &["enlace", "vinculo", "lien"]),
 ];
 
+/// Small words, only beside one of [`WORDS`]: `ancho del dintel` is that of the header, `ancho en
+/// el dintel` is measured at it.
+const JOINING: &[(&str, &[&str])] =
+    &[("of", &["d", "de", "del", "des", "du"]), ("at", &["al", "au", "aux", "en"])];
+
 /// Words that carry nothing here, but would mean something in an English name.
-const SMALL: &[&str] = &[
-    "a", "al", "au", "aux", "d", "de", "del", "des", "du", "el", "en", "et", "l", "la", "le",
-    "les", "los", "y",
-];
+const SMALL: &[&str] = &["a", "el", "et", "l", "la", "le", "les", "los", "y"];
 
 /// Puts English words in the place of Spanish and French ones, and leaves out the small words
 /// beside them; a name without any stays as it is.
 pub(super) fn in_english(words: Vec<String>) -> Vec<String> {
-    let english: Vec<Option<&str>> = words.iter().map(|word| translated(word)).collect();
+    let english: Vec<Option<&str>> = words.iter().map(|word| translated(word, WORDS)).collect();
     if english.iter().all(Option::is_none) {
         return words;
     }
@@ -82,13 +87,16 @@ pub(super) fn in_english(words: Vec<String>) -> Vec<String> {
         .filter(|(at, (word, english))| {
             english.is_some() || *at == last || !SMALL.contains(&plain(word).as_str())
         })
-        .map(|(_, (word, english))| english.map_or_else(|| unit(word), str::to_owned))
+        .map(|(at, (word, english))| {
+            let joining = || translated(&word, JOINING).filter(|_| at < last);
+            english.or_else(joining).map_or_else(|| unit(word.clone()), str::to_owned)
+        })
         .collect()
 }
 
-fn translated(word: &str) -> Option<&'static str> {
+fn translated(word: &str, by: &[(&'static str, &[&str])]) -> Option<&'static str> {
     let plain = plain(word);
-    let row = WORDS.iter().find(|(_, words)| words.contains(&plain.as_str()));
+    let row = by.iter().find(|(_, words)| words.contains(&plain.as_str()));
     row.map(|(english, _)| *english)
 }
 
