@@ -21,19 +21,29 @@ impl Header {
     /// `postToPost_Width (in.)` → `post to post width`, inches.
     pub(super) fn of(name: &str) -> Self {
         let mut header = Self::default();
-        for word in vocabulary::in_english(split(name)) {
-            if word == "#" {
-                header.number_sign = true;
-            } else if header.measure.is_none() && !header.words.is_empty() {
-                // A unit stands behind the name: a header of nothing but `in` is no unit's.
-                match Measure::from_name(&word) {
-                    Some(measure) => header.measure = Some(measure),
-                    None => header.words.push(word),
+        // In a choice, `in/mm`, no `in` is the small word of `in mm`.
+        let choice = name.contains(['/', '|']);
+        let (mut two, mut small) = (false, false);
+        let words = vocabulary::in_english(split(name));
+        let named = words.len() > 1;
+        for (at, word) in words.into_iter().enumerate() {
+            // A header of nothing but `in` is no unit's, nor is the `m` before a name.
+            let unit = Measure::from_name(&word).filter(|_| named && (at > 0 || word.len() > 1));
+            match unit {
+                _ if word == "#" => header.number_sign = true,
+                None => header.words.push(word),
+                Some(unit) => {
+                    let known = header.measure.filter(|_| !small || choice);
+                    two |= known.is_some_and(|known| known != unit);
+                    header.measure = Some(unit);
+                    small = word == "in";
+                    continue;
                 }
-            } else {
-                header.words.push(word);
             }
+            small = false;
         }
+        // Nobody knows which: the row or the numbers have to say it.
+        header.measure = header.measure.filter(|_| !two);
         header
     }
 
@@ -163,6 +173,13 @@ mod tests {
             ("Width2", "width 2", None),
             ("bow 1st [ft]", "bow 1st", Some(Measure::Foot)),
             ("In", "in", None),
+            ("mm Width", "width", Some(Measure::Millimetre)),
+            ("M width", "m width", None),
+            ("Header depth in cm", "header depth", Some(Measure::Centimetre)),
+            ("header_in_center", "header center", Some(Measure::Inch)),
+            ("Width (in/mm)", "width", None),
+            ("Width inches or mm", "width or", None),
+            ("Width mm (millimeters)", "width", Some(Measure::Millimetre)),
             ("", "", None),
         ] {
             let header = Header::of(name);

@@ -183,13 +183,11 @@ fn join(whole: &mut String, text: &str) {
 }
 
 /// Adds a reading; a bare number of another measure gets that behind it, and whatever
-/// says its own unit stays as it is.
+/// says its own unit, or is no reading, stays as it is: both are the same in every unit.
 fn add(survey: &mut Survey, spot: Spot, text: &str, measure: Option<Measure>) {
     let foreign = measure.filter(|measure| *measure != Measure::from(survey.unit));
     if let Some(measure) = foreign
-        && let (Ok(inches), Ok(millimetres)) =
-            (read(text, Unit::Inch), read(text, Unit::Millimetre))
-        && inches != millimetres
+        && read(text, Unit::Inch) != read(text, Unit::Millimetre)
     {
         survey.add(spot, &[text, " ", measure.symbol()].concat());
     } else {

@@ -201,6 +201,21 @@ mod tests {
         assert_eq!(Sheet::open("width mm,height,header\n").unwrap().unit, Unit::Millimetre);
     }
 
+    /// `24 1/4` in a column of centimetres is no 24 1/4 in.
+    #[test]
+    fn what_a_columns_unit_does_not_take_is_not_read_in_another() {
+        let row = |text: &str| rows(text).remove(0);
+        for unit in ["cm", "mm", "m"] {
+            let odd =
+                row(&format!("width (in),height (in),header ({unit}),bow (in)\n92,101,24 1/4,1\n"));
+            let inches = Length::from_sixteenths(24 * 16 + 4);
+            assert_ne!(length(&odd, Spot::HeaderCenter), Some(inches), "{unit}");
+        }
+        let said = row("width in cm,height in cm,header depth in cm,bow in cm\n234,256,24,3.2\n");
+        assert_eq!(length(&said, Spot::HeaderCenter), Some(Length::from_mm(240)));
+        assert_eq!(length(&said, Spot::WidthMiddle), Some(Length::from_mm(2340)));
+    }
+
     #[test]
     fn bare_numbers_without_names_are_taken_as_they_are_said() {
         let pasted = rows("92 3/16\t101 1/2\t9 1/2\t1 1/4\nA\tb\tc\td\n");
