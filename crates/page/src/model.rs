@@ -40,6 +40,8 @@ pub enum Unopened {
     /// A file without a link in it. Other files are opened at the counter desk: what reads
     /// them weighs some 20 KB gzip.
     File,
+    /// A table: the cells beside the link may say other numbers, and are held against it there.
+    Table,
 }
 
 /// An order that was sent, as far as it could be read.

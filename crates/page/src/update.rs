@@ -127,7 +127,7 @@ pub(crate) fn later(model: &mut Model, event: Event) -> Vec<Effect> {
         Event::Press(code) => Action::from_code(&code).map_or_else(Vec::new, |a| act(model, a)),
         Event::Navigate(fragment) => walk::navigate(model, &fragment),
         Event::Open(text) => walk::open(model, &text),
-        Event::File { text, .. } => walk::file(model, text.as_deref()),
+        Event::File { name, text } => walk::file(model, &name, text.as_deref()),
         Event::Copied(worked) => handover::copied(model, worked),
         Event::Loaded(text) => drafts::loaded(model, &text),
         Event::Drafts(kept) => drafts::listed(model, &kept),

@@ -3,6 +3,7 @@
 use hangtrue_page::core::check::Verdict;
 use hangtrue_page::core::say::Language;
 use hangtrue_page::core::{Dimension, Length, Spot};
+use hangtrue_page::model::Unopened;
 use hangtrue_page::{Effect, Environment, Event, Model, Step, update, view};
 
 fn model() -> Model {
@@ -282,4 +283,44 @@ fn what_was_never_read_is_to_be_measured_and_not_read_again() {
     assert_eq!(shown.matches("Measure now").count(), 3, "{shown}");
     assert_eq!(shown.matches("Read again").count(), 1, "{shown}");
     assert!(shown.contains("What you read"));
+}
+
+/// Whoever corrected a cell of an exported table means it: the link beside it is not opened alone.
+#[test]
+fn a_table_is_not_opened_by_the_link_in_it() {
+    let mut written = model();
+    to_the_check(&mut written);
+    let link = hangtrue_link::url("https://dealer.example/", &written.order).unwrap();
+    let table = |mark: &str| {
+        [["id", "width", "link"].join(mark), ["A", "96", &link].join(mark)].join("\r\n")
+    };
+    let open = |name: &str, text: &str| {
+        let mut model = model();
+        update(&mut model, Event::File { name: name.to_owned(), text: Some(text.to_owned()) });
+        assert!(!view(&model).contains("96 in"));
+        model
+    };
+    for (name, text) in [
+        ("a.csv", table(",")),
+        ("a.txt", table(",")),
+        ("a.txt", ["\u{feff}\n", &table(";")].concat()),
+        ("pasted", table("\t")),
+        ("A.TSV", link.clone()),
+    ] {
+        let model = open(name, &text);
+        assert_eq!(model.opened, Some(Err(Unopened::Table)), "{text}");
+        let shown = view(&model);
+        assert!(shown.contains("It is a table") && shown.contains("desk.html"), "{shown}");
+    }
+    for text in [" {\"link\":\"", "\u{feff}[{\"link\":\""] {
+        let text = [text, &link, "\"}"].concat();
+        assert_eq!(open("a.txt", &text).opened, Some(Err(Unopened::File)), "{text}");
+    }
+    for text in [
+        link.clone(),
+        format!("Subject: door, truck 7, rear\n\nW 92, H 101, header 9: {link}\n"),
+        format!("Width;height;link\nare all in the link {link}"),
+    ] {
+        assert!(matches!(open("mail.eml", &text).opened, Some(Ok(_))), "{text}");
+    }
 }

@@ -371,6 +371,8 @@ pub struct Opened {
     pub damaged_file: &'static str,
     /// It is no order: a picture, a file of another program, one that was changed.
     pub no_order: &'static str,
+    /// It is a table with a link in it: its cells may say other numbers.
+    pub table: &'static str,
     /// Make it the draft.
     pub adopt: &'static str,
     /// To one's own survey.

@@ -210,19 +210,41 @@ pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
 }
 
 /// Opens the order in a file; `text` is none where it holds no text that is read.
-pub(super) fn file(model: &mut Model, text: Option<&str>) -> Vec<Effect> {
-    // A file without a link in it is for the counter desk.
-    let Some(text) = text.filter(|text| {
-        hangtrue_link::find(text) != Err(LinkError::NotFound) && !text.starts_with('{')
-    }) else {
-        model.opened = Some(Err(Unopened::File));
-        show(model, Step::Opened);
-        return vec![Effect::Push(model.address()), Effect::Top];
+pub(super) fn file(model: &mut Model, name: &str, text: Option<&str>) -> Vec<Effect> {
+    let text = text.map(|text| text.trim_start_matches(['\u{feff}', ' ', '\r', '\n']));
+    // A file without a link in it is for the counter desk, and so is one with more in it.
+    let why = match text {
+        Some(text) if hangtrue_link::find(text) == Err(LinkError::NotFound) => Unopened::File,
+        Some(text) if text.starts_with(['{', '[']) => Unopened::File,
+        Some(text) if is_table(name, text) => Unopened::Table,
+        Some(text) => {
+            let mut effects = open(model, text);
+            // Back leads to where the file was chosen.
+            effects.insert(0, Effect::Push(model.address()));
+            return effects;
+        }
+        None => Unopened::File,
     };
-    let mut effects = open(model, text);
-    // Back leads to where the file was chosen.
-    effects.insert(0, Effect::Push(model.address()));
-    effects
+    model.opened = Some(Err(why));
+    show(model, Step::Opened);
+    vec![Effect::Push(model.address()), Effect::Top]
+}
+
+/// Whether it is a table: by its name, or as its first line has two marks between cells, none with
+/// a space behind it as in a sentence, and the line of the link has as many.
+fn is_table(name: &str, text: &str) -> bool {
+    let extension = name.rsplit('.').next().unwrap_or_default();
+    if ["csv", "tsv", "tab"].iter().any(|known| extension.eq_ignore_ascii_case(known)) {
+        return true;
+    }
+    let mut rest = text.lines();
+    let first = rest.next().unwrap_or_default();
+    ["\t", ";", ","].into_iter().any(|mark| {
+        let marks = first.matches(mark).count();
+        let prose = first.contains(&*[mark, " "].concat());
+        let row = |line: &str| line.matches(mark).count() >= marks && hangtrue_link::holds(line);
+        marks > 1 && !prose && rest.clone().any(row)
+    })
 }
 
 /// Begins again with nothing typed.
