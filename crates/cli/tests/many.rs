@@ -89,6 +89,46 @@ fn a_number_beside_a_link_is_held_against_it() {
     }
 }
 
+/// A dealer's numbers are the dealer's, whichever command they come to: a header is built down to
+/// the dealer's least, and ordered so.
+#[test]
+fn a_dealers_table_is_held_against_the_dealers_numbers_by_every_command() {
+    let deeper = scratch(
+        "deeper.json",
+        r#"{"format":"hangtrue-profile/1","name":"Invented Doors","revision":1,
+            "limits":{"header":{"least":"11 in","reason":"our track takes 11 in"}}}"#,
+    );
+    let survey = |width: &str| {
+        format!("id,width,height,header,bow,prepared\nA-17,{width},101 1/2,6,1 1/4,no\n")
+    };
+    let by = ["--profile", deeper.path()];
+    let linked = lines(&run_with(&[&["link"][..], &by].concat(), &survey("92")).stdout);
+    let opened = run(&["open", linked[0]["link"].as_str().unwrap()]);
+    assert_eq!(lines(&opened.stdout)[0]["order"]["profile"]["name"], "Invented Doors");
+    let table = |height: &str| {
+        let link = linked[0]["link"].as_str().unwrap();
+        format!("id,height,link\nA-17,{height},{link}\n")
+    };
+    for command in [&["check"][..], &["open", "-"], &["link"], &["code", "-"]] {
+        let error = |text: &str, args: &[&str]| {
+            lines(&run_with(&[command, args].concat(), text).stdout)[0]["error"]["code"].clone()
+        };
+        // Built in 7 in, here 11: the height is lowered by as much.
+        assert!(error(&table("96 1/2"), &by).is_null(), "{command:?}");
+        assert_eq!(error(&table("100 1/2"), &by), "differs-from-link", "{command:?}");
+        assert!(error(&table("100 1/2"), &[]).is_null(), "{command:?}");
+        assert_eq!(error(&table("96 1/2"), &[]), "differs-from-link", "{command:?}");
+    }
+    let said = |args: &[&str]| {
+        lines(&run_with(&[&["code"], args].concat(), &table("")).stdout)[0]["check"].clone()
+    };
+    assert_ne!(said(&by), said(&[]));
+    let file = scratch("deeper.csv", &table("96 1/2"));
+    let compare = ["compare", file.path(), file.path()];
+    assert_eq!(run(&[&compare[..], &by].concat()).code, 0);
+    assert_eq!(run(&compare).code, 2);
+}
+
 #[test]
 fn columns_are_told_and_put_right() {
     let text = "Ref;Breite;Hoehe;Sturz;Bogen\nT-1;2345;2566;242;32\n";

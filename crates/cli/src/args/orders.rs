@@ -92,6 +92,9 @@ pub(crate) struct Link {
     /// Write the links alone, one a line.
     #[arg(long, conflicts_with = "output")]
     pub(crate) plain: bool,
+    /// Check by the rules of a dealer's profile in place of the built-in ones.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) profile: Option<PathBuf>,
     #[command(flatten)]
     pub(crate) tables: Tables,
 }
@@ -150,6 +153,9 @@ pub(crate) struct Code {
     /// The language to read aloud in.
     #[arg(long, value_enum, default_value_t)]
     pub(crate) language: Language,
+    /// Order by the rules of a dealer's profile in place of the built-in ones.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) profile: Option<PathBuf>,
 }
 
 /// Compare two orders for one truck, number by number and reading by reading.
@@ -168,6 +174,9 @@ pub(crate) struct Compare {
     /// Leave out what is the same in both.
     #[arg(long)]
     pub(crate) differences: bool,
+    /// Order by the rules of a dealer's profile in place of the built-in ones.
+    #[arg(long, value_name = "FILE")]
+    pub(crate) profile: Option<PathBuf>,
 }
 
 /// From which verdict on a run has failed.

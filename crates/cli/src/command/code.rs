@@ -22,12 +22,13 @@ use crate::table::{Cell, Table};
 use crate::words;
 
 pub(crate) fn run(args: args::Code, out: &mut Out) -> anyhow::Result<ExitCode> {
+    let rules = Rules::of(args.profile.as_deref())?;
     match &args.heard {
-        None => give(&args, out),
+        None => give(&args, &rules, out),
         Some(text) => match heard(text, CHECK) {
-            Ok(_) => compare(&args, text, out),
+            Ok(_) => compare(&args, &rules, text, out),
             Err(HeardError::Count { found, .. }) if found.abs_diff(WORD) <= 2 => {
-                open_small(text, out)
+                open_small(text, &rules, out)
             }
             Err(HeardError::Count { found, .. }) => bail!(
                 "--heard has {found} characters: {CHECK} are needed beside the numbers, or {WORD} \
@@ -50,15 +51,14 @@ struct Given {
     script: Vec<String>,
 }
 
-fn give(args: &args::Code, out: &mut Out) -> anyhow::Result<ExitCode> {
-    let rules = Rules::of(None)?;
+fn give(args: &args::Code, rules: &Rules, out: &mut Out) -> anyhow::Result<ExitCode> {
     let mut refused = false;
     let mut first = true;
     let items = if args.what.len() == 4 {
         let said = said(args)?;
         vec![(Id::None, Ok((said, None)))]
     } else {
-        orders(args)?
+        orders(args, rules)?
             .into_iter()
             .map(|Item { id, content, .. }| {
                 let given = content.map(|content| {
@@ -93,10 +93,10 @@ fn give(args: &args::Code, out: &mut Out) -> anyhow::Result<ExitCode> {
 }
 
 /// The orders on the command line.
-fn orders(args: &args::Code) -> anyhow::Result<Vec<Item>> {
+fn orders(args: &args::Code, rules: &Rules) -> anyhow::Result<Vec<Item>> {
     match args.what.as_slice() {
-        [] => several("-", &Tables::default()),
-        [one] => several(one, &Tables::default()),
+        [] => several("-", &Tables::default(), rules.profile()),
+        [one] => several(one, &Tables::default(), rules.profile()),
         more => bail!(
             "there are {} values: one order is needed, or four numbers in the order width, height, \
              header depth, roof-bow depth. A number with a space in it is put in quotation marks: \
@@ -195,14 +195,19 @@ struct Told {
     name: String,
 }
 
-fn compare(args: &args::Code, text: &str, out: &mut Out) -> anyhow::Result<ExitCode> {
+fn compare(
+    args: &args::Code,
+    rules: &Rules,
+    text: &str,
+    out: &mut Out,
+) -> anyhow::Result<ExitCode> {
     let typed = if args.what.len() == 4 {
         said(args)?
     } else {
-        let mut items = orders(args)?;
+        let mut items = orders(args, rules)?;
         match (items.pop(), items.is_empty()) {
             (Some(Item { content: Ok(content), .. }), true) => {
-                Said::of(&Rules::of(None)?.report(&content), content.order.survey.unit)
+                Said::of(&rules.report(&content), content.order.survey.unit)
             }
             (Some(Item { content: Err(wrong), .. }), true) => bail!("{}", wrong.message),
             _ => bail!("--heard is held against one order, or against four numbers"),
@@ -309,7 +314,7 @@ fn was(names: &[&str]) -> String {
 }
 
 /// Thirty characters as an order.
-fn open_small(text: &str, out: &mut Out) -> anyhow::Result<ExitCode> {
+fn open_small(text: &str, rules: &Rules, out: &mut Out) -> anyhow::Result<ExitCode> {
     let content = match small(text) {
         Ok(content) => content,
         Err(error) => {
@@ -323,12 +328,12 @@ fn open_small(text: &str, out: &mut Out) -> anyhow::Result<ExitCode> {
         }
     };
     let corrected = !content.corrected.is_empty();
-    opened(content, out)?;
+    opened(content, rules, out)?;
     Ok(exit(corrected))
 }
 
-fn opened(content: Content, out: &mut Out) -> anyhow::Result<()> {
-    let report = Rules::of(None)?.report(&content);
+fn opened(content: Content, rules: &Rules, out: &mut Out) -> anyhow::Result<()> {
+    let report = rules.report(&content);
     if out.is_table() {
         return open::show(&Id::None, &content, &report, out);
     }

@@ -57,7 +57,7 @@ struct Value {
 }
 
 pub(crate) fn run(args: args::Compare, out: &mut Out) -> anyhow::Result<ExitCode> {
-    let rules = Rules::of(None)?;
+    let rules = Rules::of(args.profile.as_deref())?;
     let [a, b] = [opened(&args.a, &rules)?, opened(&args.b, &rules)?];
     let mut rows = Vec::new();
     let pair = |side: &(Content, Report)| side.0.order.survey.unit;
@@ -118,7 +118,7 @@ fn verdict(rows: &[Told], different: bool) -> String {
 }
 
 fn opened(argument: &str, rules: &Rules) -> anyhow::Result<(Content, Report)> {
-    let content = one(argument)?;
+    let content = one(argument, rules.profile())?;
     let report = rules.report(&content);
     Ok((content, report))
 }

@@ -25,20 +25,22 @@ struct Linked {
 }
 
 pub(crate) fn run(args: args::Link, out: &mut Out) -> anyhow::Result<ExitCode> {
-    let rules = Rules::of(None)?;
+    let rules = Rules::of(args.profile.as_deref())?;
     let stdin = [PathBuf::from("-")];
     let files = if args.files.is_empty() { &stdin[..] } else { &args.files };
     let mut table = Table::new(["id", "link"]);
     let mut refused = false;
     for file in files {
         let mut input = Input::open(file, &args.tables)?;
+        input.reader.judge_by(rules.profile());
         let numbered = input.reader.is_numbered();
         input.each(&mut |item| {
             let line = numbered.then_some(item.line);
             let name = item.name();
             let link = item.content.and_then(|content| {
                 let report = rules.report(&content);
-                link(&content.claimed(&report).order, args.base.as_deref()).map_err(unwritable)
+                link(&content.claimed(&report, rules.profile()).order, args.base.as_deref())
+                    .map_err(unwritable)
             });
             refused |= link.is_err();
             match (link, args.plain) {

@@ -48,7 +48,7 @@ pub(crate) fn run(args: args::Open, out: &mut Out) -> anyhow::Result<ExitCode> {
     let mut refused = false;
     let mut first = true;
     for argument in orders {
-        for item in several(argument, &args.tables)? {
+        for item in several(argument, &args.tables, rules.profile())? {
             let name = item.name();
             let Item { id, content, .. } = item;
             let content = match content {
@@ -66,7 +66,7 @@ pub(crate) fn run(args: args::Open, out: &mut Out) -> anyhow::Result<ExitCode> {
                 }
             };
             let report = rules.report(&content);
-            let content = content.claimed(&report);
+            let content = content.claimed(&report, rules.profile());
             if args.order {
                 out.json(&OrderFile::new(id, &content.order, &report))?;
             } else if args.summary || out.is_table() {

@@ -5,6 +5,7 @@ use std::io::{self, Read as _};
 use std::path::Path;
 
 use anyhow::{Context as _, bail};
+use hangtrue_core::profile::Profile;
 use hangtrue_link::LinkError;
 use hangtrue_link::code::WORD;
 use hangtrue_link::csv::{Sheet, What};
@@ -17,15 +18,19 @@ use crate::args::{Format, Tables};
 /// The most of a file that `open`, `code` and `compare` hold at once.
 const MOST: usize = 4 << 20;
 
-/// All orders that `argument` names.
+/// All orders that `argument` names; a table's numbers are held against its links by `profile`.
 ///
 /// # Errors
 /// When it is a file that cannot be read; what is no order is an item that says so.
-pub(crate) fn several(argument: &str, how: &Tables) -> anyhow::Result<Vec<Item>> {
+pub(crate) fn several(
+    argument: &str,
+    how: &Tables,
+    profile: &Profile,
+) -> anyhow::Result<Vec<Item>> {
     // A pipe that a shell names for its user is a file too.
     let is_file = std::fs::metadata(argument).is_ok_and(|it| !it.is_dir());
     if argument == "-" || is_file {
-        return of_file(argument, how);
+        return of_file(argument, how, profile);
     }
     let item = text(argument);
     let looks_like_a_file = argument.len() < 200
@@ -44,8 +49,8 @@ pub(crate) fn several(argument: &str, how: &Tables) -> anyhow::Result<Vec<Item>>
 ///
 /// # Errors
 /// When it is none, or there are several.
-pub(crate) fn one(argument: &str) -> anyhow::Result<Content> {
-    let mut items = several(argument, &Tables::default())?;
+pub(crate) fn one(argument: &str, profile: &Profile) -> anyhow::Result<Content> {
+    let mut items = several(argument, &Tables::default(), profile)?;
     let many = items.len();
     match (items.pop(), many) {
         (None, _) => bail!("{argument} holds no order: name a file with one, or give a link"),
@@ -60,7 +65,7 @@ pub(crate) fn one(argument: &str) -> anyhow::Result<Content> {
     }
 }
 
-fn of_file(path: &str, how: &Tables) -> anyhow::Result<Vec<Item>> {
+fn of_file(path: &str, how: &Tables, profile: &Profile) -> anyhow::Result<Vec<Item>> {
     let name = if path == "-" { "standard input" } else { path };
     let bytes = if path == "-" {
         read(&mut io::stdin().lock())
@@ -80,7 +85,9 @@ fn of_file(path: &str, how: &Tables) -> anyhow::Result<Vec<Item>> {
         return Ok(vec![text(&held)]);
     }
     let mut items = Vec::new();
-    Input::of_text(name, held, how)?.each(&mut |item| {
+    let mut input = Input::of_text(name, held, how)?;
+    input.reader.judge_by(profile);
+    input.each(&mut |item| {
         items.push(item);
         Ok(())
     })?;

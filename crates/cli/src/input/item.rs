@@ -35,10 +35,11 @@ pub(crate) struct Content {
 }
 
 impl Content {
-    /// With the verdict that its writer sees: a survey brings none.
-    pub(crate) fn claimed(mut self, report: &Report) -> Self {
+    /// With the verdict that its writer sees, and by whose rules: a survey brings neither.
+    pub(crate) fn claimed(mut self, report: &Report, profile: &Profile) -> Self {
         if !self.is_order {
             self.order.claimed = report.verdict;
+            self.order.profile = profile.named();
         }
         self
     }

@@ -1,6 +1,7 @@
 //! Whatever comes in is answered, and an order comes back as it was sent.
 
 use hangtrue_core::order::Order;
+use hangtrue_core::profile::Profile;
 use hangtrue_core::{Spot, Survey, Unit};
 use proptest::prelude::*;
 
@@ -50,7 +51,7 @@ proptest! {
     fn an_order_comes_back_by_link_and_by_file(order in orders()) {
         let link = hangtrue_link::url("https://dealer.example/door/", &order).unwrap();
         let message = format!("W 92 H 101 header 9 bow 1 in {link}\n");
-        let named = several(&message, &Tables::default()).unwrap();
+        let named = several(&message, &Tables::default(), &Profile::default()).unwrap();
         prop_assert_eq!(&named[0].content.as_ref().unwrap().order, &order);
         let listed = items(&message.repeat(3), Format::Auto);
         prop_assert_eq!(listed.len(), 3);
@@ -76,6 +77,6 @@ proptest! {
         let text = String::from_utf8_lossy(&bytes);
         items(&text, Format::Csv);
         items(&text, Format::Links);
-        let _ = several(&text, &Tables::default());
+        let _ = several(&text, &Tables::default(), &Profile::default());
     }
 }
