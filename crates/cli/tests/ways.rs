@@ -180,11 +180,11 @@ fn two_different_orders_in_one_text_are_none_and_the_same_twice_is_one() {
         for done in [run(&["open", text]), run_with(&["open", "-"], text)] {
             assert_eq!(done.code, 1, "{text}");
             assert_eq!(lines(&done.stdout)[0]["error"]["code"], "two-orders");
-            assert!(done.stdout.contains("two different orders"), "{}", done.stdout);
+            assert!(done.stdout.contains("two order links"), "{}", done.stdout);
         }
     }
     let checked = run_with(&["check"], &corrected);
-    assert!(checked.stdout.contains("two different orders"), "{}", checked.stdout);
+    assert!(checked.stdout.contains("two order links"), "{}", checked.stdout);
 
     let quoted = format!("See {first}, please\n> {first}\n");
     let done = run(&["open", &quoted]);

@@ -6,6 +6,8 @@ use crate::envelope::{MOST, OVERHEAD, Scanner};
 
 /// The most bytes of a text that are searched.
 pub const SEARCHED: usize = 32 * 1024;
+/// The least letters of an order's payload: what is shorter is a number or a hash tag.
+const LINK: usize = 20;
 /// The most pieces that a mail program may have cut a payload into.
 const PIECES: usize = 128;
 
@@ -17,8 +19,8 @@ const PIECES: usize = 128;
 ///
 /// # Errors
 /// [`LinkError::NotFound`] when there is nothing like a payload; [`LinkError::Several`]
-/// when there are two that differ, for nobody can know which one is meant; else what is
-/// wrong with the likeliest candidate.
+/// when there are two that differ, or one beside a damaged one that is no piece of it, for
+/// nobody can know which one is meant; else what is wrong with the likeliest candidate.
 pub fn find(text: &str) -> Result<String, LinkError> {
     if text.len() > SEARCHED {
         return Err(LinkError::TooLong { most: SEARCHED });
@@ -26,6 +28,7 @@ pub fn find(text: &str) -> Result<String, LinkError> {
     let mut likeliest: Option<Candidate<'_>> = None;
     let mut found: Option<String> = None;
     let mut behind = text.len();
+    let mut damaged: Vec<&str> = Vec::new();
     for candidate in candidates(text) {
         if candidate.text.len() > behind {
             continue; // A piece of the one that was found.
@@ -36,6 +39,8 @@ pub fn find(text: &str) -> Result<String, LinkError> {
             if found.get_or_insert_with(|| payload.clone()) != &payload {
                 return Err(LinkError::Several);
             }
+        } else if candidate.marked && candidate.piece().len() >= LINK {
+            damaged.push(candidate.piece());
         }
         if found.is_some() {
             continue;
@@ -44,7 +49,20 @@ pub fn find(text: &str) -> Result<String, LinkError> {
             likeliest = Some(candidate);
         }
     }
+    if let Some(payload) = &found
+        && damaged.into_iter().any(|piece| is_another(piece, payload))
+    {
+        return Err(LinkError::Several);
+    }
     found.ok_or_else(|| likeliest.map_or(LinkError::NotFound, |candidate| candidate.error()))
+}
+
+/// Whether `piece` was another link's payload than the one that is whole: of its version, and no
+/// beginning of it, as mail programs show long addresses.
+fn is_another(piece: &str, payload: &str) -> bool {
+    let same = |(a, b): (char, char)| alphabet::symbol(a) == alphabet::symbol(b);
+    let version = piece.chars().zip(payload.chars()).take(1).all(same);
+    version && !(piece.len() <= payload.len() && piece.chars().zip(payload.chars()).all(same))
 }
 
 /// Whether there is a whole payload in `text`, be it one too many.
@@ -91,7 +109,7 @@ fn is_break(letter: char) -> bool {
         || matches!(letter, '>' | '\u{ad}' | '\u{200b}' | '\u{2060}' | '\u{feff}')
 }
 
-impl Candidate<'_> {
+impl<'a> Candidate<'a> {
     /// The shortest run of whole pieces from here that is a payload, and how much of the text
     /// stands behind it.
     fn whole(&self) -> Option<(String, usize)> {
@@ -123,7 +141,7 @@ impl Candidate<'_> {
     }
 
     /// The first piece: up to anything that is neither letter nor digit.
-    fn piece(&self) -> &str {
+    fn piece(&self) -> &'a str {
         let end = self.text.find(|letter: char| !letter.is_alphanumeric());
         self.text.get(..end.unwrap_or(self.text.len())).unwrap_or_default()
     }
@@ -206,6 +224,28 @@ mod tests {
         assert_eq!(find(&both(&quoted, &second)), Err(LinkError::Several));
         assert!(holds(&both(&first, &second)));
         assert!(!holds("https://a.example/#A1"));
+    }
+
+    /// Someone corrected the order, and one of the two links was damaged on its way: the other may
+    /// be the wrong one.
+    #[test]
+    fn a_damaged_one_beside_a_whole_one_is_refused_and_a_shortened_one_is_not() {
+        let (whole, other) = (payload(40), payload(48));
+        let changed = other.replacen(|letter| letter == other.as_bytes()[9] as char, "9", 1);
+        let both = |first: &str, second: &str| {
+            find(&format!("https://a.example/#{first} and\nhttps://a.example/%23{second}"))
+        };
+        for damaged in [&changed, &changed.to_lowercase(), &other[..47], &[&whole, "7"].concat()] {
+            assert_eq!(both(&whole, damaged), Err(LinkError::Several), "{damaged}");
+            assert_eq!(both(damaged, &whole), Err(LinkError::Several), "{damaged}");
+        }
+        // As mail programs show it; no link of ours; an order's number.
+        for beside in
+            [&whole[..30], &whole[..30].to_lowercase(), "9A8B7C6D5E4F3G2H1J0K9M", "1234567"]
+        {
+            assert_eq!(both(&whole, beside).as_ref(), Ok(&whole), "{beside}");
+            assert_eq!(both(beside, &whole).as_ref(), Ok(&whole), "{beside}");
+        }
     }
 
     #[test]

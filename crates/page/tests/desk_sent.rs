@@ -83,7 +83,7 @@ fn two_different_orders_in_one_text_are_opened_as_none() {
     let wrong = sent(SOUND);
     let right = sent(["93 3/16", "101 1/2", "9 1/2", "1 1/4"]);
     let [wrong, right] = [link(&wrong), link(&right)];
-    let told = "There are two different orders in this text.";
+    let told = "There are two order links in this text, and they differ.";
     for text in [
         format!("First order, now wrong: {wrong} Corrected: {right}"),
         format!("Hello, Kim,\nthe first was {wrong},\nand now, please:\n{right}\nThanks,\nLee"),

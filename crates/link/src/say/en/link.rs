@@ -16,8 +16,8 @@ pub(crate) fn read(error: LinkError) -> Advice {
         }
         LinkError::Several => {
             return Advice {
-                what: "There are two different orders in this text.".to_owned(),
-                ask: "Paste only the link of the one that is meant.",
+                what: "There are two order links in this text, and they differ.".to_owned(),
+                ask: "Paste only the one that is meant.",
             };
         }
         LinkError::TooLong { most } => {

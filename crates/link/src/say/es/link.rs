@@ -16,8 +16,8 @@ pub(crate) fn read(error: LinkError) -> Advice {
         }
         LinkError::Several => {
             return Advice {
-                what: "En este texto hay dos pedidos distintos.".to_owned(),
-                ask: "Pegue solo el enlace del que vale.",
+                what: "En este texto hay dos enlaces de pedido distintos.".to_owned(),
+                ask: "Pegue solo el que vale.",
             };
         }
         LinkError::TooLong { most } => {

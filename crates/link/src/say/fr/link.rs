@@ -16,8 +16,8 @@ pub(crate) fn read(error: LinkError) -> Advice {
         }
         LinkError::Several => {
             return Advice {
-                what: "Il y a deux commandes différentes dans ce texte.".to_owned(),
-                ask: "Collez seulement le lien de la bonne.",
+                what: "Il y a deux liens de commande différents dans ce texte.".to_owned(),
+                ask: "Collez seulement le bon.",
             };
         }
         LinkError::TooLong { most } => {
