@@ -144,7 +144,9 @@ pub fn due(
     let mut all = Vec::new();
     for work in Work::ALL {
         let Some(interval) = interval(work, sets) else { continue };
-        let last = services.iter().filter(|done| resets(done.work, work)).map(|done| done.date);
+        // What is noted for a day to come was not done yet.
+        let done = services.iter().filter(|done| resets(done.work, work) && done.date <= today);
+        let last = done.map(|done| done.date);
         let since = last.fold(hung, |latest, date| if date > latest { date } else { latest });
         let by_month = days(add_months(since, interval.months));
         let by_use = per_day.filter(|times| *times > 0).and_then(|times| {
@@ -284,6 +286,9 @@ mod tests {
         let all = due(hung, &services, &[], None, today);
         let find = |all: &[Due], work| *all.iter().find(|due| due.work == work).unwrap();
         assert_eq!(find(&all, Work::Lubrication).day, on(2026, 7, 1));
+        // A year mistyped puts nothing off.
+        let ahead = [done(Work::Lubrication, on(2062, 4, 1))];
+        assert_eq!(find(&due(hung, &ahead, &[], None, today), Work::Lubrication).left, -21);
         // New cables were looked at.
         assert_eq!(find(&all, Work::CablesChecked).day, on(2026, 5, 20));
         assert_eq!(find(&all, Work::CablesChecked).left, 19);
