@@ -78,10 +78,12 @@ fn the_door_line_of_the_order_is_the_door_that_is_hung() {
     // (92 × 90 × 0.0254²), at 9.8 kg/m² 52.35 kg, 115 lb.
     let markup = go(&mut model, Step::Spring);
     assert!(markup.contains("115 lb") && markup.contains("12 1/2 in"), "{markup}");
-    // A drum that no door has is told, and the dealer's is still reckoned with.
+    // A drum that no door has is told, and no turns are: nobody winds by another than was typed.
     put(&mut model, "drum", "1");
     let markup = view(&model);
-    assert!(markup.contains("nothing below 3 in") && markup.contains("12 1/2 in of door"));
+    assert!(markup.contains("nothing below 3 in") && !markup.contains("in of door"), "{markup}");
+    put(&mut model, "drum", "");
+    assert!(view(&model).contains("12 1/2 in of door"));
     // The other line is another door: 2.15 lb/ft² × 57.5 ft² = 124 lb.
     let mut rail = opened(Ok(parse(PRAIRIE).unwrap()), "rail");
     let markup = go(&mut rail, Step::Spring);

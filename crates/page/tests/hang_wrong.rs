@@ -5,10 +5,11 @@
 
 mod hanging;
 
-use hanging::{go, opened, order, put};
+use hanging::{go, opened, order, press, put};
+use hangtrue_core::hang::record::Place;
 use hangtrue_core::say::Language;
 use hangtrue_core::{Spot, Unit};
-use hangtrue_page::hang::{Model, Step, view};
+use hangtrue_page::hang::{Action, Model, Step, view};
 
 fn speaking(language: Language) -> Model {
     let mut model = opened(Unit::Inch);
@@ -271,4 +272,107 @@ fn pulls_that_contradict_each_other_ask_for_no_turns() {
         put(&mut model, "pull.down.half", "16");
         says(&model, said, false);
     }
+}
+
+/// What was typed in inches and pounds is that in every unit: in its field, in the record, and in
+/// what follows from it.
+#[test]
+fn another_unit_changes_no_reading_and_no_weight() {
+    let mut model = speaking(Language::English);
+    let typed = [
+        ("order.width", "92"),
+        ("order.height", "90"),
+        ("order.header", "9"),
+        ("order.bow", "1 1/4"),
+        ("weight", "132"),
+        ("drum", "12 1/2"),
+        ("pull.up.low", "20"),
+        ("pull.down.low", "14 lb"),
+        ("check.hinge-left", "1/4"),
+        ("built.track-low", "92 1/4"),
+        ("again.width.middle", "92 1/8"),
+        ("radius", "about 4"),
+        ("preload", "3"),
+    ];
+    for (name, value) in typed {
+        put(&mut model, name, value);
+    }
+    let before = model.record.clone();
+    put(&mut model, "unit", "mm");
+    for (name, text) in [
+        ("order.width", "92 in"),
+        ("weight", "132 lb"),
+        ("drum", "12 1/2 in"),
+        ("pull.up.low", "20 lb"),
+        ("pull.down.low", "14 lb"),
+        ("again.width.middle", "92 1/8 in"),
+        ("radius", "about 4"),
+        ("preload", "3"),
+    ] {
+        assert_eq!(model.fields.get(name), text, "{name}");
+    }
+    let place = Place::TrackLow;
+    assert_eq!(model.record.built.text(place), "92 1/4 in");
+    assert_eq!(model.record.weight, before.weight);
+    assert_eq!(model.record.inspection, before.inspection);
+    let told = go(&mut model, Step::Spring);
+    assert!(told.contains("60 kg") && told.contains("318 mm"), "{told}");
+    put(&mut model, "unit", "in");
+    assert_eq!(model.fields.get("weight"), "132 lb");
+    assert_eq!(model.record.built.read(place, Unit::Inch), before.built.read(place, Unit::Inch));
+}
+
+/// Nobody winds a spring by the usual figures in place of those that were typed and not read.
+#[test]
+fn what_is_typed_and_not_understood_is_not_the_usual() {
+    for (name, wrong) in [
+        ("weight", "heavy"),
+        ("drum", "about 12"),
+        ("drum", "12"),
+        ("preload", "lots"),
+        ("preload", "31/4"),
+        ("turns", "121/4"),
+    ] {
+        let mut model = opened(Unit::Inch);
+        if name != "weight" {
+            put(&mut model, "weight", "132");
+        }
+        put(&mut model, name, wrong);
+        let shown = go(&mut model, Step::Spring);
+        let count = shown.contains("class=\"value\"");
+        match (name, wrong) {
+            ("drum", "12") => assert!(count && shown.contains("id=\"balance-desc\""), "{shown}"),
+            _ => {
+                assert!(!shown.contains("id=\"balance-desc\""), "{name} {wrong}: {shown}");
+                assert_eq!(count, matches!(name, "weight" | "turns"), "{name}: {shown}");
+                assert!(shown.contains("class=\"verdict-line stop\""), "{name}: {shown}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_day_to_come_and_a_count_beyond_are_told_and_not_noted() {
+    let mut model = opened(Unit::Inch);
+    put(&mut model, "hung", "2062-11-01");
+    put(&mut model, "per-day", "70000");
+    let shown = go(&mut model, Step::Care);
+    assert_eq!((model.record.hung, model.record.per_day), (None, None));
+    assert!(shown.contains("nothing below 2000-01-01 or above 2026-12-01 is taken"), "{shown}");
+    assert!(shown.contains("nothing below 0 or above 65535 is taken"), "{shown}");
+    put(&mut model, "per-day", "99999999999999999999");
+    assert!(go(&mut model, Step::Care).contains("above 65535"));
+    put(&mut model, "service.work", "lubrication");
+    put(&mut model, "service.date", "2062-11-01");
+    press(&mut model, &Action::AddService);
+    assert!(model.record.services.is_empty());
+    for (name, value) in
+        [("service.date", "2026-11-30"), ("hung", "2026-12-01"), ("per-day", "65535")]
+    {
+        put(&mut model, name, value);
+    }
+    press(&mut model, &Action::AddService);
+    assert_eq!(model.record.services.len(), 1);
+    assert_eq!((model.record.hung, model.record.per_day), (Some(hanging::TODAY), Some(65535)));
+    assert!(!go(&mut model, Step::Care).contains("is taken"));
 }

@@ -46,6 +46,13 @@ impl Fields {
         }
     }
 
+    /// Puts what `text` makes of each text in its place.
+    pub(super) fn change(&mut self, text: impl Fn(&str, &str) -> String) {
+        for (name, kept) in &mut self.0 {
+            *kept = text(name, kept);
+        }
+    }
+
     /// Ticks a box, or takes the tick away.
     pub fn tick(&mut self, name: &str) {
         let now = if self.ticked(name) { "" } else { "yes" };

@@ -118,6 +118,11 @@ impl Model {
         Dimension::ALL.into_iter().all(|dimension| survey.tightest(dimension).is_some())
     }
 
+    /// The day of a text, not behind today's: nothing was done tomorrow.
+    pub(super) fn past(&self, text: &str) -> Option<Date> {
+        read_day(text).filter(|day| self.environment.today.is_none_or(|today| *day <= today))
+    }
+
     /// Takes an order in: its door is yet to be hung.
     pub fn take_order(&mut self, order: Order) {
         self.take_record(Record { order, ..Record::default() });

@@ -4,16 +4,16 @@ use super::draft;
 use super::effect::Effect;
 use super::event::{Action, Event};
 use super::fields::BUILT;
-use super::model::{Fault, Model, read_day};
+use super::model::{Fault, Model};
 use super::step::Step;
-use super::work;
+use super::{view, work};
 use crate::event::Action as Walk;
 use hangtrue_core::hang::care::{Service, Work};
 use hangtrue_core::hang::inspection::{Check, Found, Measure};
 use hangtrue_core::hang::record::{Place, QuarterTurns, Record};
-use hangtrue_core::hang::weight::Weight;
+use hangtrue_core::hang::weight::{Scale, Weight};
 use hangtrue_core::length::read;
-use hangtrue_core::{Dimension, Survey, Unit};
+use hangtrue_core::{Dimension, Spot, Survey, Unit};
 use hangtrue_link::json::{self, FileError};
 use hangtrue_link::record::{Opened, decode, url};
 
@@ -140,7 +140,7 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
     let unit = model.unit();
     if name == "unit" {
         if let Some(unit) = Unit::from_key(value) {
-            model.record.order.survey.set_unit(unit);
+            set_unit(model, unit);
         }
         return kept(model, Vec::new());
     }
@@ -156,7 +156,7 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
         "weight" => model.record.weight = Weight::read(&text, model.scale()).ok(),
         "turns" => model.record.turns = work::number(&text).and_then(QuarterTurns::of),
         "serial" => model.record.serial = text,
-        "hung" => model.record.hung = read_day(&text),
+        "hung" => model.record.hung = model.past(&text),
         "per-day" => model.record.per_day = text.trim().parse().ok(),
         _ => {
             if let Some(key) = name.strip_prefix("order.") {
@@ -167,6 +167,35 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
         }
     }
     kept(model, Vec::new())
+}
+
+/// Changes the unit of the fields. No reading and no weight changes its meaning: what it was typed
+/// in is written behind it.
+fn set_unit(model: &mut Model, unit: Unit) {
+    let (was, scales) = (model.unit(), [model.scale(), Scale::of(unit)]);
+    let length = |text: &str| {
+        let (mut survey, [spot, ..]) = (Survey::new(was), Spot::ALL);
+        survey.add(spot, text);
+        survey.set_unit(unit);
+        survey.entries(spot).first().map_or_else(String::new, |entry| entry.text.clone())
+    };
+    let weight = |text: &str| {
+        let [before, after] = scales.map(|scale| Weight::read(text, scale));
+        let bare = before.is_ok() && before != after;
+        if bare { [text.trim(), " ", scales[0].key()].concat() } else { text.to_owned() }
+    };
+    model.record.order.survey.set_unit(unit);
+    for place in Place::ALL {
+        let text = model.record.built.text(place);
+        if !text.trim().is_empty() {
+            model.record.built.set(place, &length(text));
+        }
+    }
+    model.fields.change(|name, text| match view::measures(name) {
+        Some(view::Measures::Length) => length(text),
+        Some(view::Measures::Weight) => weight(text),
+        None => text.to_owned(),
+    });
 }
 
 /// One of the four numbers, typed where there is no link: of a frame as it is built.
@@ -265,7 +294,7 @@ fn add_service(model: &mut Model) -> Vec<Effect> {
     let work = Work::from_key(model.fields.get("service.work"));
     let date = match model.fields.get("service.date") {
         "" => model.environment.today,
-        text => read_day(text),
+        text => model.past(text),
     };
     let (Some(work), Some(date)) = (work, date) else { return Vec::new() };
     let note = model.fields.get("service.note").to_owned();

@@ -33,8 +33,10 @@ pub(super) fn number(text: &str) -> Option<f64> {
     let text = text.trim();
     let Some((over, under)) = text.split_once('/') else { return plain(text) };
     let (whole, over) = over.rsplit_once(' ').unwrap_or(("0", over));
-    let under = plain(under).filter(|under| *under > 0.0)?;
-    Some(plain(whole.trim())? + plain(over)? / under)
+    let [whole, over, under] = [plain(whole.trim())?, plain(over)?, plain(under)?];
+    // `121/4` has lost the space of 12 1/4.
+    let proper = [whole, over, under].iter().all(|part| part.fract() == 0.0) && over < under;
+    proper.then(|| whole + over / under)
 }
 
 /// Turns as they are said: `12`, `12 1/4`.
@@ -75,6 +77,11 @@ impl Model {
     pub(super) fn read(&self, name: &str) -> Option<Result<Length, ReadError>> {
         let text = self.fields.get(name);
         (!text.trim().is_empty()).then(|| read(text, self.unit()))
+    }
+
+    /// Whether nothing is typed in a field.
+    pub(super) fn is_blank(&self, name: &str) -> bool {
+        self.fields.get(name).trim().is_empty()
     }
 
     /// The length in a field.
@@ -130,17 +137,22 @@ impl Model {
     /// Turns for the door's height.
     pub(super) fn turns(&self) -> Option<Turns> {
         let mut door = self.profile.door(&self.record.order.answers).cloned().unwrap_or_default();
-        let drum = self.length("drum").filter(|drum| DRUMS.contains(drum));
-        door.drum_circumference = drum.or(door.drum_circumference);
-        let preload = number(self.fields.get("preload")).filter(|turns| PRELOADS.contains(turns));
-        door.preload_turns = preload.or(door.preload_turns);
+        // What was typed and is not understood is not the usual: nobody winds by that.
+        if !self.is_blank("drum") {
+            door.drum_circumference =
+                Some(self.length("drum").filter(|drum| DRUMS.contains(drum))?);
+        }
+        if !self.is_blank("preload") {
+            let turns = number(self.fields.get("preload"));
+            door.preload_turns = Some(turns.filter(|turns| PRELOADS.contains(turns))?);
+        }
         Some(Turns::of(self.height()?, Some(&door)))
     }
 
     /// What the door weighs: as typed, else by its area where the profile has a weight.
     pub(super) fn door_weight(&self) -> Option<Weight> {
-        if let Some(Ok(weight)) = self.weight("weight") {
-            return Some(weight);
+        if let Some(typed) = self.weight("weight") {
+            return typed.ok();
         }
         let grams = self.profile.door(&self.record.order.answers)?.panel.weight?;
         let numbers = self.numbers();
@@ -243,7 +255,20 @@ mod tests {
             assert_eq!(number(text), Some(12.25), "{text}");
         }
         assert_eq!(number("3/4"), Some(0.75));
-        for text in ["", "1e3", "-1", "inf", "1.2.3", "twelve", "1/0", "12 1/4 1/4", "/"] {
+        for text in [
+            "",
+            "1e3",
+            "-1",
+            "inf",
+            "1.2.3",
+            "twelve",
+            "1/0",
+            "12 1/4 1/4",
+            "/",
+            "121/4",
+            "12 5/4",
+            "12.5 1/4",
+        ] {
             assert_eq!(number(text), None, "{text}");
         }
     }

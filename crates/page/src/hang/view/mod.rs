@@ -12,7 +12,7 @@ mod record;
 mod spring;
 mod tracks;
 
-pub(super) use parts::heard;
+pub(super) use parts::{Measures, heard, measures};
 
 use super::event::Action;
 use super::model::Model;

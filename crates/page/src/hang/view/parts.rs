@@ -11,6 +11,7 @@ use hangtrue_core::hang::spring::{DRUMS, PRELOADS};
 use hangtrue_core::length::{ReadError, read};
 use hangtrue_core::say::Speaker;
 use maud::{Markup, html};
+use std::num::IntErrorKind;
 use std::ops::RangeInclusive;
 
 /// The screen's heading, which takes the focus when the screen changes.
@@ -53,8 +54,8 @@ enum Takes {
     Number,
     /// A plain number, or turns, out of some.
     NumberOf(RangeInclusive<f64>),
-    /// A whole number.
-    Count,
+    /// A whole number up to some.
+    Count(u32),
     /// A day.
     Day,
     /// Anything.
@@ -70,7 +71,8 @@ impl Takes {
             "preload" => Self::NumberOf(PRELOADS),
             "turns" => Self::NumberOf(QuarterTurns::REACH),
             "slope" | "coils" => Self::Number,
-            "stripes" | "per-day" => Self::Count,
+            "per-day" => Self::Count(u16::MAX as u32),
+            "stripes" => Self::Count(u32::MAX),
             "hung" | "service.date" => Self::Day,
             // `open` is the slider, which the browser itself tells of.
             PASTE | "serial" | "service.note" | "open" => Self::Text,
@@ -81,13 +83,31 @@ impl Takes {
                     Some(check) => match check.measure() {
                         Measure::Length => Self::Found,
                         Measure::Weight => Self::Weight,
-                        Measure::Count => Self::Count,
+                        Measure::Count => Self::Count(u32::MAX),
                         Measure::Eye => Self::Text,
                     },
                     None => Self::Length,
                 }
             }
         }
+    }
+}
+
+/// What changes its meaning with the unit of bare numbers.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(in crate::hang) enum Measures {
+    /// A length.
+    Length,
+    /// A weight.
+    Weight,
+}
+
+/// What the field of `name` measures in that unit, if it does.
+pub(in crate::hang) fn measures(name: &str) -> Option<Measures> {
+    match Takes::of(name) {
+        Takes::Length | Takes::Found | Takes::LengthOf(_) => Some(Measures::Length),
+        Takes::Weight => Some(Measures::Weight),
+        Takes::Number | Takes::NumberOf(_) | Takes::Count(_) | Takes::Day | Takes::Text => None,
     }
 }
 
@@ -111,6 +131,11 @@ pub(in crate::hang) fn heard(model: &Model, name: &str) -> String {
     understood(model, &Takes::of(name), value).unwrap_or_else(|wrong| wrong)
 }
 
+/// What is amiss with what is typed in the field of `name`, if anything is.
+pub(super) fn amiss(model: &Model, name: &str) -> Option<String> {
+    understood(model, &Takes::of(name), model.fields.get(name)).err()
+}
+
 fn line(model: &Model, name: &str, label: &str, hint: &str, value: &str) -> Markup {
     let takes = Takes::of(name);
     let understood = understood(model, &takes, value);
@@ -118,10 +143,10 @@ fn line(model: &Model, name: &str, label: &str, hint: &str, value: &str) -> Mark
     let unit = match takes {
         Takes::Length | Takes::LengthOf(_) | Takes::Found => model.language().unit(model.unit()),
         Takes::Weight => model.scale().key(),
-        Takes::Number | Takes::NumberOf(_) | Takes::Count | Takes::Day | Takes::Text => "",
+        Takes::Number | Takes::NumberOf(_) | Takes::Count(_) | Takes::Day | Takes::Text => "",
     };
     let most = if name == PASTE { PASTE_MOST } else { 120 };
-    let mode = if takes == Takes::Count { "numeric" } else { "text" };
+    let mode = if matches!(takes, Takes::Count(_)) { "numeric" } else { "text" };
     html! {
         div.field.bad[bad] data-key=(name) {
             label for=(name) { (label) @if !hint.is_empty() { " " span.hint { (hint) } } }
@@ -175,11 +200,22 @@ fn understood(model: &Model, takes: &Takes, text: &str) -> Result<String, String
             }
             None => Err(number),
         },
-        Takes::Count => match text.trim().parse::<u32>() {
-            Ok(_) => Ok(String::new()),
+        Takes::Count(most) => match text.trim().parse::<u32>() {
+            Ok(count) if count <= *most => Ok(String::new()),
+            // More digits than are counted are a number all the same.
+            Ok(_) => Err((model.words().beyond)("0", &most.to_string())),
+            Err(error) if *error.kind() == IntErrorKind::PosOverflow => {
+                Err((model.words().beyond)("0", &most.to_string()))
+            }
             Err(_) => Err(number),
         },
-        Takes::Day => read_day(text).map(|_| String::new()).ok_or(day),
+        Takes::Day => match (read_day(text), model.environment.today) {
+            (None, _) => Err(day),
+            (Some(found), Some(today)) if found > today => {
+                Err((model.words().beyond)("2000-01-01", &today.text()))
+            }
+            (Some(_), _) => Ok(String::new()),
+        },
         Takes::Text => Ok(String::new()),
     }
 }

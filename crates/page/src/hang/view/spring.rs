@@ -139,17 +139,17 @@ fn count(model: &Model, balance: Option<&Balance>) -> Markup {
                 (parts::verdict("stop", text.agree[1]))
             }
         }
-        @if unheard(model) {
-            (parts::verdict("stop", &parts::heard(model, "turns")))
+        @if let Some(why) = unread(model) {
+            (parts::verdict("stop", &why))
         } @else if let (Some(balance), Some(room)) = (balance, model.room()) {
             (too_much_for_the_hand(model, &Hand::of(balance, &balance.points(&room.curtain(), POINTS))))
         }
     }
 }
 
-/// Turns that were typed and not understood: nobody knows how far this spring is wound.
-fn unheard(model: &Model) -> bool {
-    model.record.turns.is_none() && !model.fields.get("turns").trim().is_empty()
+/// Why one of the figures that were typed is not understood: nobody knows how this spring is wound.
+fn unread(model: &Model) -> Option<String> {
+    ["turns", "drum", "preload", "weight"].iter().find_map(|name| parts::amiss(model, name))
 }
 
 /// How many heights of the door the forces are reckoned at.
@@ -159,7 +159,7 @@ const POINTS: u32 = 96;
 fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
     let text = &model.words().balance;
     // Said at the count.
-    if unheard(model) {
+    if unread(model).is_some() {
         return html! {};
     }
     let (Some(balance), Some(room)) = (balance, model.room()) else {
