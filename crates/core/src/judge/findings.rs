@@ -18,6 +18,7 @@ pub fn findings(judgement: &Judgement) -> Vec<Finding> {
         spots: likely.spots.clone(),
         value: likely.read,
         slip: likely.value.map(|_| likely.slip),
+        alone: judgement.is_unchecked(likely.spot, likely.index),
     };
     let mut hints: Vec<Message> = Vec::new();
     if let Some(meant) = likely.value {

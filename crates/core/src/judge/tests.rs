@@ -192,3 +192,25 @@ fn the_same_survey_gives_the_same_judgement() {
     let survey = with(six(), Spot::HeaderCenter, 8 * 16 + 4);
     assert_eq!(judged(&survey), judged(&survey));
 }
+
+/// Where nothing else was read, nothing else is said to speak against a reading.
+#[test]
+fn a_reading_that_nothing_checks_is_not_told_against_the_others() {
+    let told = |survey: &Survey| {
+        let said = findings(&judged(survey));
+        said.first().map(|finding| crate::say::Speaker::default().say(&finding.message))
+    };
+    let four = [Spot::WidthMiddle, Spot::HeightCenter, Spot::HeaderCenter, Spot::BowFirst];
+    for (spot, sixteenths) in [(four[0], 16), (four[1], 16), (four[2], 4), (four[2], 31 * 16)] {
+        let alone = with(Survey::new(Unit::Inch), spot, sixteenths);
+        let mut beside = with(six(), spot, sixteenths);
+        beside.entries_mut(Spot::DiagonalRising).clear();
+        beside.entries_mut(Spot::LoopSillToBow).clear();
+        for survey in [alone, beside] {
+            let told = told(&survey).unwrap_or_default();
+            assert!(told.contains("no other reading checks it"), "{told}");
+        }
+        let told = told(&with(six(), spot, sixteenths)).unwrap_or_default();
+        assert!(told.contains("what else was read"), "{told}");
+    }
+}

@@ -48,6 +48,14 @@ pub(super) fn tell(fit: &Fit<'_>, judgement: &mut Judgement) {
 /// A least detectable error beyond this is no detection at all, mm.
 const HOPELESS: f64 = 150.0;
 
+impl Judgement {
+    /// Whether no other reading says anything of the one at that place.
+    pub(super) fn is_unchecked(&self, spot: Spot, index: usize) -> bool {
+        let mut all = self.adjusted.iter().filter(|a| a.spot == spot && a.index == index);
+        all.all(|a| a.least_detectable.is_none())
+    }
+}
+
 /// The least slip in any one reading of `dimension` that would be noticed, to the
 /// next 1/16 in or 1 mm up; none where one of them is checked by nothing.
 fn unseen(judgement: &Judgement, dimension: Dimension) -> Option<Length> {

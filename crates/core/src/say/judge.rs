@@ -16,6 +16,8 @@ pub enum JudgeSays {
         value: Length,
         /// What probably went wrong, where that is clear enough to say.
         slip: Option<SlipKind>,
+        /// Whether no other reading checks it: then only the usual sizes speak against it.
+        alone: bool,
     },
     /// What the suspect was probably meant to be.
     DidYouMean {

@@ -174,7 +174,9 @@ fn judge() -> Vec<JudgeSays> {
         for spots in [vec![spot], vec![spot, Spot::BowFirst]] {
             all.push(JudgeSays::ReadAgain { spots: spots.clone() });
             for slip in SLIPS.iter().map(|slip| Some(*slip)).chain([None]) {
-                all.push(JudgeSays::Doubtful { spots: spots.clone(), value, slip });
+                for alone in [false, true] {
+                    all.push(JudgeSays::Doubtful { spots: spots.clone(), value, slip, alone });
+                }
             }
         }
         for why in WHYS {

@@ -10,11 +10,12 @@ use crate::spot::Spot;
 #[inline(never)]
 pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
     match says {
-        JudgeSays::Doubtful { spots, value, slip } => {
+        JudgeSays::Doubtful { spots, value, slip, alone } => {
             let first = spots.first().map_or("reading", |spot| names::spot(*spot));
             let does = match (spots.as_slice(), slip) {
                 ([_, _, ..], Some(SlipKind::Exchange)) => "looks exchanged with another reading",
                 ([_, _, ..], _) => "and the readings that go with it do not fit the others",
+                _ if *alone => "is unlikely by itself, and no other reading checks it",
                 _ => "does not fit what else was read",
             };
             let because = slip.map_or("", slip_clause);

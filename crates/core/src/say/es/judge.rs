@@ -8,13 +8,14 @@ use crate::say::JudgeSays;
 pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
     let text = |length| text(length, unit);
     match says {
-        JudgeSays::Doubtful { spots, value, slip } => {
+        JudgeSays::Doubtful { spots, value, slip, alone } => {
             let first = spots.first().map_or("medida", |spot| names::spot(*spot));
             let does = match (spots.as_slice(), slip) {
                 ([_, _, ..], Some(SlipKind::Exchange)) => "parece intercambiada con otra medida",
                 ([_, _, ..], _) => {
                     "junto con las medidas que van con ella, no cuadra con las otras"
                 }
+                _ if *alone => "es poco probable por sí sola, y ninguna otra medida la comprueba",
                 _ => "no cuadra con lo demás que se midió",
             };
             let because = slip.map_or("", slip_clause);

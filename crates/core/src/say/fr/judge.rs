@@ -8,7 +8,7 @@ use crate::say::JudgeSays;
 pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
     let text = |length| text(length, unit);
     match says {
-        JudgeSays::Doubtful { spots, value, slip } => {
+        JudgeSays::Doubtful { spots, value, slip, alone } => {
             let first = spots.first().map_or("mesure", |spot| names::spot(*spot));
             let does = match (spots.as_slice(), slip) {
                 ([_, _, ..], Some(SlipKind::Exchange)) => {
@@ -16,6 +16,9 @@ pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
                 }
                 ([_, _, ..], _) => {
                     "avec les mesures qui l’accompagnent, elle ne concorde pas avec les autres"
+                }
+                _ if *alone => {
+                    "est peu probable à elle seule, et aucune autre mesure ne la vérifie"
                 }
                 _ => "ne concorde pas avec le reste des mesures",
             };
