@@ -71,6 +71,9 @@ pub(crate) async fn a_mail_beside_the_call_names_what_was_misheard(
     browser.shoot("desk-sent-compared-1280").await?;
     browser.run("document.querySelector('.order').scrollIntoView()", Vec::new()).await?;
     browser.shoot("desk-sent-order-1280").await?;
+    let boxed = "[...document.querySelectorAll('.order :is(figure, svg)')]
+        .filter(it => getComputedStyle(it).borderTopWidth !== '0px').length";
+    ensure!(browser.value(boxed).await? == 0, "a drawing stands in a box of the order's");
 
     // The caller says it again: nothing differs any more.
     say(browser, ["92 3/16", "101 1/2", "9 1/2", "1 1/4"]).await?;
