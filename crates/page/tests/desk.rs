@@ -255,6 +255,15 @@ fn the_call_before_comes_back() {
     assert!(!model.can_go_back());
 }
 
+/// Nobody reads back a number that is still in question: on a phone the one is above the other.
+#[test]
+fn the_question_stands_before_what_is_read_back() {
+    let mut model = model();
+    say(&mut model, ["92 3/16", "101 1/2", "6 1/4", "1 1/4"]);
+    let shown = view(&model);
+    assert!(shown.find("question-heading") < shown.find("voice-heading"), "{shown}");
+}
+
 #[test]
 fn the_live_region_says_the_question_once_the_typing_rests() {
     let mut model = model();

@@ -57,7 +57,7 @@ fn link(order: &Order) -> String {
 
 /// The texts of the cells of a row, by the class of the row.
 fn rows<'a>(shown: &'a str, class: &str) -> Vec<&'a str> {
-    let start = ["<tr class=\"", class, "\">"].concat();
+    let start = ["<tr class=\"", class, "\""].concat();
     shown.split(start.as_str()).skip(1).filter_map(|rest| rest.split("</tr>").next()).collect()
 }
 

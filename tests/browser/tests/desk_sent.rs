@@ -82,6 +82,8 @@ pub(crate) async fn a_mail_beside_the_call_names_what_was_misheard(
     for screen in [Screen::PHONE, Screen::SMALL_PHONE] {
         browser.set_screen(screen).await?;
         no_sideways(browser, "the desk with an order").await?;
+        let hidden = "(box => box.scrollWidth - box.clientWidth)(document.querySelector('.compare .scroll'))";
+        ensure!(browser.value(hidden).await? == 0, "what was sent is out of sight");
         browser.run("document.querySelector('.sent').scrollIntoView()", Vec::new()).await?;
         browser.shoot(&format!("desk-sent-{}", screen.width)).await?;
     }

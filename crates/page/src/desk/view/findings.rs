@@ -10,10 +10,8 @@ use maud::{Markup, html};
 
 pub(super) fn view(scene: Scene<'_>) -> Markup {
     html! {
-        div.answers {
-            (ask(scene))
-            (found(scene))
-        }
+        (ask(scene))
+        (found(scene))
     }
 }
 

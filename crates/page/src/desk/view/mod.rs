@@ -90,11 +90,12 @@ fn one(model: &Model) -> Markup {
     let scene = Scene { model, report: &report, ask: &ask };
     html! {
         div.call {
-            div.heard {
-                (phone::view(scene))
+            (phone::view(scene))
+            // What to ask stands before what to read back: nobody reads back a doubtful number.
+            div.answers {
+                (findings::view(scene))
                 (voice::view(scene))
             }
-            (findings::view(scene))
         }
         (sent::view(scene))
         (sent::paper(scene))

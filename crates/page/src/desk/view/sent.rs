@@ -193,23 +193,24 @@ fn table(scene: Scene<'_>, names: [&str; 2], rows: &[Row], unit: Unit) -> Markup
         |value: Option<Length>| value.map_or(text.none.to_owned(), |length| speaker.length(length));
     html! {
         div.scroll tabindex="0" role="group" aria-label=(text.table) {
-            table {
-                thead {
-                    tr {
-                        th.name scope="col" { (text.what) }
-                        @for name in names { th scope="col" { (name) } }
-                        th scope="col" { (text.difference) }
-                        th.name scope="col" { (text.likely) }
+            // On a phone its rows are no table's to the browser: the roles say that they are.
+            table role="table" {
+                thead role="rowgroup" {
+                    tr role="row" {
+                        th.name scope="col" role="columnheader" { (text.what) }
+                        @for name in names { th scope="col" role="columnheader" { (name) } }
+                        th.difference scope="col" role="columnheader" { (text.difference) }
+                        th.name scope="col" role="columnheader" { (text.likely) }
                     }
                 }
-                tbody {
+                tbody role="rowgroup" {
                     @for row in rows {
-                        tr class=(standing(row.standing)) {
-                            th scope="row" { (item(scene, row.item)) }
-                            td { (value(row.first)) }
-                            td { (value(row.second)) }
-                            td { (difference(row, speaker)) }
-                            td.slip {
+                        tr class=(standing(row.standing)) role="row" {
+                            th scope="row" role="rowheader" { (item(scene, row.item)) }
+                            td role="cell" { (value(row.first)) }
+                            td role="cell" { (value(row.second)) }
+                            td role="cell" { (difference(row, speaker)) }
+                            td.slip role="cell" {
                                 (match (row.standing, row.slip) {
                                     (Standing::Same, _) => text.same,
                                     (Standing::Close, _) => text.close,
