@@ -324,3 +324,36 @@ fn a_table_is_not_opened_by_the_link_in_it() {
         assert!(matches!(open("mail.eml", &text).opened, Some(Ok(_))), "{text}");
     }
 }
+
+/// What is to be done stands before the numbers that it is about, with whoever measures and with
+/// whoever gets the order; without a way on there is one to the check.
+#[test]
+fn what_was_found_stands_before_the_numbers() {
+    let found = |shown: &str| {
+        let at = |text: &str| shown.find(text).unwrap_or_else(|| panic!("no {text} in {shown}"));
+        assert!(at("What was found") < at("class=\"numbers\""), "{shown}");
+    };
+    let mut model = model();
+    to_the_check(&mut model);
+    type_in(&mut model, "bow.first", "2 1/2");
+    found(&view(&model));
+    update(&mut model, Event::Navigate("/send".into()));
+    assert!(view(&model).contains("<a class=\"button primary\" href=\"#/check\""));
+    update(&mut model, Event::Navigate("/check".into()));
+    press(&mut model, "confirm:unusual-bow:bow.first");
+    press(&mut model, "next");
+    let effects = press(&mut model, "copy-link");
+    let [Effect::Copy(url)] = effects.as_slice() else { panic!("{effects:?}") };
+    let mut dealer = Model::new(Environment::default());
+    update(&mut dealer, Event::Open(url.clone()));
+    found(&view(&dealer));
+}
+
+/// Where a reading was not offered for what it shows, its place is said once, at its field.
+#[test]
+fn the_place_of_one_more_reading_is_said_once() {
+    let mut model = model();
+    update(&mut model, Event::Navigate("/proof/diagonal.falling".into()));
+    let shown = view(&model);
+    assert_eq!(shown.matches("from the high left corner").count(), 1, "{shown}");
+}

@@ -15,28 +15,35 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             (verdict(scene, scene.report.verdict))
             (parts::problems(scene))
             div.columns {
-                section {
-                    h2 { (text.numbers) }
-                    (order::numbers(scene))
-                    p.hint { ((text.rounding)(&scene.model.speaker().length(step))) }
-                    (frame::building(scene))
-                }
+                // What is to be done comes first: on a phone the rest is a long way down.
                 section {
                     h2 { (text.findings) }
                     @if scene.report.findings.is_empty() { p { (text.clear) } }
                     (order::findings(scene, true))
                     (judge::next(scene))
                 }
-            }
-            (judge::residuals(scene))
-            @if scene.model.has_draft() {
                 section {
-                    h2 { (text.readings) }
-                    (order::readings(scene, true))
+                    h2 { (text.numbers) }
+                    (order::numbers(scene))
+                    p.hint { ((text.rounding)(&scene.model.speaker().length(step))) }
+                    (frame::building(scene))
                 }
             }
-            (dealer::answers(scene, true))
-            (judge::unseen(scene))
+            div.columns {
+                div {
+                    @if scene.model.has_draft() {
+                        section {
+                            h2 { (text.readings) }
+                            (order::readings(scene, true))
+                        }
+                    }
+                    (dealer::answers(scene, true))
+                }
+                div {
+                    (judge::residuals(scene))
+                    (judge::unseen(scene))
+                }
+            }
             (judge::working(scene))
             (parts::submit(text.send))
         }

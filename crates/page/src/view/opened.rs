@@ -85,19 +85,26 @@ pub(super) fn body(scene: Scene<'_>, judged: bool) -> Markup {
         }
         (dealer::other_rules(scene, order))
         (particulars(text, order))
+        // Before the numbers that it is about.
+        (order::found(scene))
         div.columns {
             (order::numbers(scene))
             (picture::order(scene))
         }
         @if scene.report.preparation.needed() { (frame::to_be_built(scene)) }
-        (order::findings(scene, false))
-        section {
-            h2 { (text.readings) }
-            (order::readings(scene, false))
+        div.columns {
+            div {
+                section {
+                    h2 { (text.readings) }
+                    (order::readings(scene, false))
+                }
+                (dealer::answers(scene, false))
+            }
+            div {
+                (judge::residuals(scene))
+                (judge::unseen(scene))
+            }
         }
-        (dealer::answers(scene, false))
-        (judge::residuals(scene))
-        (judge::unseen(scene))
         (judge::working(scene))
     }
 }

@@ -106,6 +106,18 @@ pub(super) fn findings(scene: Scene<'_>, ask: bool) -> Markup {
     }
 }
 
+/// Every finding under its heading; nothing where nothing was found.
+pub(super) fn found(scene: Scene<'_>) -> Markup {
+    html! {
+        @if !scene.report.findings.is_empty() {
+            section {
+                h2 { (scene.later().check.findings) }
+                (findings(scene, false))
+            }
+        }
+    }
+}
+
 fn one(scene: Scene<'_>, finding: &Finding, ask: bool) -> Markup {
     let speaker = scene.model.speaker();
     let key = confirm_key(&confirmation(finding));

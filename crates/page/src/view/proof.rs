@@ -21,7 +21,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             div.ask {
                 p.kicker { (if repeat { text.again_heading } else { text.heading }) }
                 (parts::heading(&capital(model.speaker().spot(field.spot))))
-                p.lede { (why(scene)) }
+                @if let Some(why) = why(scene) { p.lede { (why) } }
                 @if let Some(caution) = caution(scene, field.spot) { (parts::caution(caution)) }
                 @if repeat {
                     p { (text.again) }
@@ -60,9 +60,9 @@ fn caution(scene: Scene<'_>, spot: Spot) -> Option<&'static str> {
 }
 
 /// What the reading is worth, in plain words, as it was when it was offered: without
-/// the text that is being typed.
-fn why(scene: Scene<'_>) -> String {
-    let Some(field) = scene.model.proof else { return String::new() };
+/// the text that is being typed. Nothing where nobody offered it.
+fn why(scene: Scene<'_>) -> Option<String> {
+    let field = scene.model.proof?;
     let asked;
     let judgement = match &scene.model.held.before {
         Some(judgement) => judgement,
@@ -71,16 +71,9 @@ fn why(scene: Scene<'_>) -> String {
             &asked
         }
     };
-    let next = judgement.next.iter().find(|next| next.spot == field.spot);
-    let says = next.map(|next| JudgeSays::Next {
-        spot: next.spot,
-        why: next.why,
-        checks: next.checks.clone(),
-    });
-    says.map_or_else(
-        || (scene.text().place)(field.spot).to_owned(),
-        |says| scene.model.speaker().say(&says.into()),
-    )
+    let next = judgement.next.iter().find(|next| next.spot == field.spot)?;
+    let says = JudgeSays::Next { spot: next.spot, why: next.why, checks: next.checks.clone() };
+    Some(scene.model.speaker().say(&says.into()))
 }
 
 /// The model as it was before `field` was typed in.

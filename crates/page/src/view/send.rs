@@ -23,13 +23,15 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     (order::numbers(scene))
                     (picture::order(scene))
                 }
-                div.lines {
-                    (parts::line(scene, "vehicle", text.vehicle, &model.order.vehicle))
-                    (parts::line(scene, "note", text.note, &model.order.note))
-                    (parts::line(scene, "contact", text.contact, &model.order.contact))
+                div.columns {
+                    div.lines {
+                        (parts::line(scene, "vehicle", text.vehicle, &model.order.vehicle))
+                        (parts::line(scene, "note", text.note, &model.order.note))
+                        (parts::line(scene, "contact", text.contact, &model.order.contact))
+                    }
+                    (ways(scene))
                 }
-                (ways(scene))
-                (order::findings(scene, false))
+                (order::found(scene))
                 (judge::unseen(scene))
             } @else {
                 (not_yet(scene))
@@ -46,7 +48,7 @@ pub(super) fn not_yet(scene: Scene<'_>) -> Markup {
     html! {
         p.lede { (scene.later().send.not_yet) }
         (summary(Scene { problems: &against, ..scene }))
-        p { (parts::to(Step::Check, scene.later().check.heading)) }
+        a.button.primary href={ "#/" (Step::Check.slug()) } { (scene.later().check.heading) }
     }
 }
 

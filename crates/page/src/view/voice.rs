@@ -11,8 +11,10 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
         (parts::heading(text.heading))
         @if scene.model.against(scene.report).is_empty() {
             p.lede { (text.lede) }
-            (numbers(scene))
-            (thirty(scene))
+            div.columns {
+                div { (numbers(scene)) }
+                (thirty(scene))
+            }
         } @else {
             (send::not_yet(scene))
         }
