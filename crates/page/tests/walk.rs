@@ -349,6 +349,18 @@ fn what_was_found_stands_before_the_numbers() {
     found(&view(&dealer));
 }
 
+/// Whoever reads from a ladder is told what to mind before the field, and not behind the button.
+#[test]
+fn a_dimensions_caution_stands_before_its_readings() {
+    let mut model = model();
+    for step in ["/width", "/height", "/header", "/bow"] {
+        update(&mut model, Event::Navigate(step.into()));
+        let shown = view(&model);
+        let at = |text: &str| shown.find(text).unwrap_or_else(|| panic!("{step} has no {text}"));
+        assert!(at("class=\"caution\"") < at("class=\"readings\""), "{shown}");
+    }
+}
+
 /// Where a reading was not offered for what it shows, its place is said once, at its field.
 #[test]
 fn the_place_of_one_more_reading_is_said_once() {

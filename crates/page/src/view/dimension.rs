@@ -21,6 +21,8 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
             div.ask {
                 (parts::heading(&capital(model.speaker().dimension(dimension))))
                 p.lede { (text.lede) }
+                // Before the reading that it is about.
+                @if let Some(caution) = text.caution { (parts::caution(caution)) }
                 (parts::problems(scene))
             }
             (picture::spots(scene, asked))
@@ -54,7 +56,6 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                         })
                     }
                 }
-                @if let Some(caution) = text.caution { (parts::caution(caution)) }
             }
         }
     }
