@@ -22,9 +22,9 @@ pub fn view(model: &Model) -> String {
             form.builder {
                 h1 #heading tabindex="-1" { (model.words().heading) }
                 p.lede { (model.words().lede) }
-                p.open {
-                    label for="file" { (model.words().open) }
-                    input #file type="file" accept=".json,application/json";
+                label.file {
+                    input.visually-hidden #file type="file" accept=".json,application/json";
+                    span.button { (model.words().open) }
                 }
                 @if let Some(unread) = &model.unread {
                     p.summary.stop role="alert" { (unread) }
