@@ -75,7 +75,9 @@ pub(crate) async fn a_record_opens_without_a_network(browser: &mut Browser) -> R
         && document.querySelector('#app[data-ready] main.hang-care') !== null";
     browser.until(is_there).await?;
     let told = browser.text("main").await?;
-    for said in ["HT-0042", "What is due", "2027-02-20", "Sizes to order", "92 3/16 in"] {
+    for said in
+        ["HT-0042", "What is due", "2027\u{2011}02\u{2011}20", "Sizes to order", "92 3/16 in"]
+    {
         ensure!(told.contains(said), "without a network the record lacks `{said}`:\n{told}");
     }
     browser.shoot("hang-offline-phone").await?;

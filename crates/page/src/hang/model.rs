@@ -172,7 +172,8 @@ impl Model {
 
 /// The day of a text as ISO 8601 has it, from 2000 to 2255; a person may leave noughts out.
 pub(super) fn read_day(text: &str) -> Option<Date> {
-    let mut parts = text.trim().split('-');
+    // As it is typed, or as it is shown: see the view's `whole`.
+    let mut parts = text.trim().split(['-', '\u{2011}']);
     let (year, month, day) = (parts.next()?, parts.next()?, parts.next()?);
     let digits = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit());
     if parts.next().is_some() || !(digits(year) && digits(month) && digits(day)) {

@@ -8,7 +8,6 @@ use crate::text::hang::Guide;
 use hangtrue_core::hang::care::{Due, Work, due};
 use hangtrue_core::hang::delivery::rollers;
 use hangtrue_core::hang::latch::{STRETCH_PERMILLE, seal};
-use hangtrue_core::order::Date;
 use hangtrue_core::{Dimension, Length};
 use maud::{Markup, html};
 
@@ -20,21 +19,25 @@ pub(super) fn view(model: &Model) -> Markup {
             @if !model.record.serial.is_empty() || !model.record.order.vehicle.is_empty() {
                 p.lede { (model.record.order.vehicle) " " (model.record.serial) }
             }
-            (due_list(model))
-            section {
-                h2 { (text.before) }
-                ul { @for item in text.before_list { li { (item) } } }
-                (parts::caution(text.before_stop))
+            div.columns {
+                (due_list(model))
+                section {
+                    h2 { (text.before) }
+                    ul { @for item in text.before_list { li { (item) } } }
+                    (parts::caution(text.before_stop))
+                }
             }
-            section {
-                h2 { (text.oil) }
-                ul { @for item in text.oil_list { li { (item) } } }
+            div.columns {
+                section {
+                    h2 { (text.oil) }
+                    ul { @for item in text.oil_list { li { (item) } } }
+                }
+                (sizes(model))
             }
             section {
                 h2 { (text.guides_heading) }
                 @for guide in &text.guides { (guided(model, guide)) }
             }
-            (sizes(model))
             (done(model))
             (parts::go_on(model))
         }
@@ -68,7 +71,7 @@ fn due_list(model: &Model) -> Markup {
                         @for one in &all {
                             li.stop[one.left < 0].recheck[(0..=7).contains(&one.left)] {
                                 span { ((text.work)(one.work)) }
-                                b { ((text.due_in)(one.left, &one.day.text())) }
+                                b { ((text.due_in)(one.left, &parts::whole(one.day))) }
                             }
                         }
                     }
@@ -151,7 +154,7 @@ fn done(model: &Model) -> Markup {
             div.picks {
                 (parts::choice("service.work", work, &options, model.fields.get("service.work")))
             }
-            @let today = model.environment.today.map(Date::text).unwrap_or_default();
+            @let today = model.environment.today.map(parts::whole).unwrap_or_default();
             div.fields {
                 (parts::field(model, "service.date", date, &today))
                 (parts::field(model, "service.note", note, ""))

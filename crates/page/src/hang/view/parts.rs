@@ -9,6 +9,7 @@ use hangtrue_core::hang::inspection::{Check, Found, Measure};
 use hangtrue_core::hang::record::{Place, QuarterTurns};
 use hangtrue_core::hang::spring::{DRUMS, PRELOADS};
 use hangtrue_core::length::{ReadError, read};
+use hangtrue_core::order::Date;
 use hangtrue_core::say::Speaker;
 use maud::{Markup, html};
 use std::num::IntErrorKind;
@@ -263,4 +264,9 @@ pub(super) fn tick(model: &Model, name: &str, label: &str) -> Markup {
 /// The verdict in one line: good, a question, or stop.
 pub(super) fn verdict(kind: &str, text: &str) -> Markup {
     html! { p class={ "verdict-line " (kind) } role="status" { (text) } }
+}
+
+/// A day in words that are shown: no line ends within it.
+pub(super) fn whole(day: Date) -> String {
+    day.text().replace('-', "\u{2011}")
 }

@@ -7,7 +7,6 @@ use crate::hang::event::Action;
 use crate::hang::model::Model;
 use crate::hang::work::turns_text;
 use hangtrue_core::Dimension;
-use hangtrue_core::order::Date;
 use hangtrue_link::qr::{Qr, Surface};
 use hangtrue_link::record::url;
 use maud::{Markup, PreEscaped, html};
@@ -23,18 +22,20 @@ pub(super) fn view(model: &Model) -> Markup {
                 (parts::field(model, "serial", text.serial, ""))
                 (parts::field(model, "hung", model.words().care.hung, model.words().care.day_hint))
             }
-            section {
-                h2 { (text.holds) }
-                (rows(model))
-                (inspection::outcome(model))
-            }
-            @match &link {
-                Ok(link) => {
-                    (ways(model, link))
+            div.columns {
+                section {
+                    h2 { (text.holds) }
+                    (rows(model))
+                    (inspection::outcome(model))
                 }
-                Err(error) => {
-                    @let advice = hangtrue_link::say::encode(model.speaker().language, *error);
-                    div.summary.stop { p { (advice.what) " " (advice.ask) } }
+                @match &link {
+                    Ok(link) => {
+                        (ways(model, link))
+                    }
+                    Err(error) => {
+                        @let advice = hangtrue_link::say::encode(model.speaker().language, *error);
+                        div.summary.stop { p { (advice.what) " " (advice.ask) } }
+                    }
                 }
             }
         }
@@ -53,7 +54,8 @@ pub(super) fn rows(model: &Model) -> Markup {
         .map(|length| model.speaker().length(length))
         .collect();
     let due = all_due(model).and_then(|all| {
-        all.first().map(|one| [(model.words().care.work)(one.work), ", ", &one.day.text()].concat())
+        all.first()
+            .map(|one| [(model.words().care.work)(one.work), ", ", &parts::whole(one.day)].concat())
     });
     let done = record.inspection.done();
     let values = [
@@ -61,7 +63,7 @@ pub(super) fn rows(model: &Model) -> Markup {
         Some(opening.join(" × ")),
         record.turns.map(|turns| turns_text(turns.turns())),
         record.weight.map(|weight| model.told_weight(weight)),
-        record.hung.map(Date::text),
+        record.hung.map(parts::whole),
         (done > 0).then(|| (model.words().inspection.done)(done, record.inspection.0.len())),
         due,
     ];

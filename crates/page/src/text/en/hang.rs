@@ -74,7 +74,7 @@ const ORDER: Order = Order {
 };
 
 const DELIVERY: Delivery = Delivery {
-    heading: "What came",
+    heading: "Delivery",
     lede: "Tick what is there and sound. Then measure the opening again: what was built since the \
            order shows now, not when the panels are in.",
     caution: "The halves of a door are heavy and want to fold. Two people, gloves, and nobody \

@@ -82,7 +82,7 @@ const ORDER: Order = Order {
 };
 
 const DELIVERY: Delivery = Delivery {
-    heading: "Lo que llegó",
+    heading: "Entrega",
     lede: "Marque lo que está y viene sano. Luego mida otra vez la abertura: lo que se le hizo \
            después del pedido se nota ahora, no cuando ya están los paneles.",
     caution: "Las mitades de una puerta pesan y tienden a doblarse. Dos personas, guantes, y nadie \

@@ -82,7 +82,7 @@ const ORDER: Order = Order {
 };
 
 const DELIVERY: Delivery = Delivery {
-    heading: "Ce qui est arrivé",
+    heading: "Livraison",
     lede: "Cochez ce qui est là et en bon état. Puis mesurez de nouveau l’ouverture\u{a0}: ce qui a \
            été fait depuis la commande se voit maintenant, pas quand les panneaux sont en place.",
     caution: "Les moitiés d’une porte sont lourdes et tendent à se plier. Deux personnes, des \

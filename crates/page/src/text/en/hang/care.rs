@@ -18,7 +18,7 @@ pub(super) const CARE: Care = Care {
                   mended.",
     due: "What is due",
     hung: "Hung on",
-    day_hint: "As 2026-11-25",
+    day_hint: "Such as 2026\u{2011}11\u{2011}25",
     per_day: "Times it is opened a day",
     no_day: "Type the day it was hung, and what is due is worked out.",
     due_in: |days, day| match days {

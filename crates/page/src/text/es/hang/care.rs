@@ -18,7 +18,7 @@ pub(super) const CARE: Care = Care {
                   mándela reparar.",
     due: "Lo que toca",
     hung: "Colgada el",
-    day_hint: "Como 2026-11-25",
+    day_hint: "Como 2026\u{2011}11\u{2011}25",
     per_day: "Veces que se abre al día",
     no_day: "Escriba el día en que se colgó, y se calcula lo que toca.",
     due_in: |days, day| match days {

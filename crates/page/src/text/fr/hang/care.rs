@@ -18,7 +18,7 @@ pub(super) const CARE: Care = Care {
                   verrouillez-la, et faites-la réparer.",
     due: "Ce qui est dû",
     hung: "Posée le",
-    day_hint: "Comme 2026-11-25",
+    day_hint: "Comme 2026\u{2011}11\u{2011}25",
     per_day: "Ouvertures par jour",
     no_day: "Tapez le jour de la pose, et ce qui est dû se calcule.",
     due_in: |days, day| match days {
