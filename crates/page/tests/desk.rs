@@ -98,7 +98,7 @@ fn words_are_accepted_and_echoed_in_both_units() {
     type_in(&mut model, "width.middle", "ninety-two and three sixteenths");
     let shown = view(&model);
     assert!(shown.contains("92 3/16 in"), "{shown}");
-    assert!(shown.contains(" mm"), "{shown}");
+    assert!(shown.contains("</b> ≈ 2341.6 mm"), "{shown}");
 }
 
 #[test]

@@ -366,6 +366,16 @@ fn every_screen_speaks_every_language() {
         let spring = go(&mut model, Step::Spring);
         cautions_stand_first(&winding(&spring));
         assert!(spring.contains("895 joules"), "{language:?}");
+        // Units are the language's own, in a likely meaning and in a sentence.
+        let (feet, inch) = match language {
+            Language::English => (" ft.", "1 1/4 in?"),
+            Language::Spanish => ("\u{a0}pies.", "1\u{a0}1/4\u{a0}pulg?"),
+            Language::French => ("\u{a0}pi.", "1\u{a0}1/4\u{a0}po?"),
+        };
+        assert!(spring.contains(feet), "{language:?}: {spring}");
+        put(&mut model, "again.bow.first", "11/4");
+        let delivery = go(&mut model, Step::Delivery);
+        assert!(delivery.contains(inch), "{language:?}: {delivery}");
     }
 }
 

@@ -97,7 +97,12 @@ fn echo(scene: Scene<'_>, entry: Option<&Entry>) -> Markup {
     let speaker = scene.model.speaker();
     html! {
         @match entry.map(|entry| &entry.read) {
-            Some(Ok(length)) => { b { (speaker.length(*length)) } " · " (speaker.length_in(*length, speaker.unit.other())) },
+            Some(Ok(length)) => {
+                @let other = speaker.length_in(*length, speaker.unit.other());
+                b { (speaker.length(*length)) }
+                // An inexact value brings its own sign.
+                (if other.starts_with('≈') { " " } else { " = " }) (other)
+            },
             Some(Err(_)) if entry.is_some_and(|entry| !entry.is_blank()) => (scene.desk().phone.unread),
             _ => {},
         }

@@ -10,7 +10,7 @@ use hangtrue_core::hang::record::{Place, QuarterTurns};
 use hangtrue_core::hang::spring::{DRUMS, PRELOADS};
 use hangtrue_core::length::{ReadError, read};
 use hangtrue_core::order::Date;
-use hangtrue_core::say::Speaker;
+use hangtrue_core::say::{Language, Speaker};
 use maud::{Markup, html};
 use std::num::IntErrorKind;
 use std::ops::RangeInclusive;
@@ -183,7 +183,7 @@ fn understood(model: &Model, takes: &Takes, text: &str) -> Result<String, String
                 }
                 _ => Ok(both(found, model.speaker())),
             },
-            Err(error) => Err(why(&error, length)),
+            Err(error) => Err(why(&error, model.speaker().language, length)),
         },
         Takes::Weight => {
             let read = hangtrue_core::hang::Weight::read(text, model.scale());
@@ -222,17 +222,18 @@ fn understood(model: &Model, takes: &Takes, text: &str) -> Result<String, String
 }
 
 /// What a refused reading may have meant, or that it is none.
-fn why(error: &ReadError, plain: String) -> String {
+fn why(error: &ReadError, language: Language, plain: String) -> String {
     match error.suggestions.first() {
-        Some(meant) => [&meant.text, "?"].concat(),
+        Some(meant) => [&language.written(&meant.text), "?"].concat(),
         None => plain,
     }
 }
 
-/// A length in both units.
+/// A length in both units; an inexact value brings its own sign.
 fn both(length: Length, speaker: Speaker) -> String {
     let other = speaker.length_in(length, speaker.unit.other());
-    [&speaker.length(length), " · ", &other].concat()
+    let equals = if other.starts_with('≈') { " " } else { " = " };
+    [&speaker.length(length), equals, &other].concat()
 }
 
 /// One of a few, side by side.

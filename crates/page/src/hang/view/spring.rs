@@ -47,7 +47,10 @@ fn energy(model: &Model, balance: &Balance) -> String {
     let weight = HAND_MOST;
     let fall = balance.falls_from(weight);
     let height = match model.unit() {
-        Unit::Inch => [&model.speaker().decimal(fall.to_inches() / 12.0, 0), " ft"].concat(),
+        Unit::Inch => {
+            let feet = [&model.speaker().decimal(fall.to_inches() / 12.0, 0), " ft"].concat();
+            model.speaker().language.written(&feet)
+        }
         Unit::Millimetre => [&model.speaker().decimal(fall.to_mm() / 1e3, 1), " m"].concat(),
     };
     (model.words().spring.energy)(&joules, &model.told_weight(weight), &height)
