@@ -27,33 +27,81 @@ fn the_top_level_holds_exactly_what_was_agreed() {
     }
 }
 
-/// Whatever stands between backticks or in a link's brackets and looks like a path.
-fn paths_named(text: &str) -> Vec<String> {
-    let ticked = text.split('`').skip(1).step_by(2);
-    let linked = text.split("](").skip(1).filter_map(|rest| rest.split(')').next());
+/// What a document names: paths from the top of the tree between backticks, and the targets of its
+/// links, from the document's own folder.
+fn paths_named(text: &str) -> (Vec<&str>, Vec<&str>) {
     let tops = ["crates/", "web/", "tests/", "demo/", ".cargo/", ".ci/"];
     let is_path = |word: &&str| {
         tops.iter().any(|top| word.starts_with(top)) && !word.contains([' ', '*', '{', '<'])
     };
-    ticked.chain(linked).filter(is_path).map(str::to_owned).collect()
+    let ticked = text.split('`').skip(1).step_by(2).filter(is_path).collect();
+    let linked = text.split("](").skip(1).filter_map(|rest| rest.split(')').next());
+    (ticked, linked.filter(|target| !target.contains(':')).collect())
+}
+
+/// What a link to a heading ends in, as hosts of Markdown make it.
+fn anchors(text: &str) -> Vec<String> {
+    let headings = text.lines().filter(|line| line.starts_with('#'));
+    let plain = |heading: &str| heading.trim_start_matches('#').trim().to_lowercase();
+    let kept = |c: &char| c.is_alphanumeric() || [' ', '-', '_'].contains(c);
+    headings
+        .map(|line| plain(line).chars().filter(kept).collect::<String>().replace(' ', "-"))
+        .collect()
+}
+
+/// Every Markdown file of the tree.
+fn documents() -> Vec<PathBuf> {
+    let mut folders = vec![root()];
+    let mut found = Vec::new();
+    while let Some(folder) = folders.pop() {
+        for entry in fs::read_dir(&folder).expect("a folder") {
+            let path = entry.expect("an entry").path();
+            let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
+            if path.is_dir() {
+                let left = ["node_modules", "target", "dist"].contains(&name.as_str());
+                if !left && !name.starts_with('.') {
+                    folders.push(path);
+                }
+            } else if name.ends_with(".md") {
+                found.push(path);
+            }
+        }
+    }
+    found
 }
 
 #[test]
-fn every_path_that_the_papers_name_is_there() {
-    for paper in ["DEVELOPERS.md", "README.md"] {
-        let text = fs::read_to_string(root().join(paper)).expect("the paper is there");
-        let named = paths_named(&text);
-        assert!(!named.is_empty(), "{paper} names no path: is it read right?");
-        for path in named {
-            assert!(root().join(&path).exists(), "{paper} names {path}, which is not there");
+fn every_path_and_heading_that_a_document_names_is_there() {
+    let documents = documents();
+    for top in ["README.md", "DEVELOPERS.md"] {
+        assert!(documents.contains(&root().join(top)), "{top} is not looked at");
+    }
+    for document in documents {
+        let shown = document.display();
+        let text = fs::read_to_string(&document).expect("the document is there");
+        let (ticked, linked) = paths_named(&text);
+        for path in ticked {
+            assert!(root().join(path).exists(), "{shown} names {path}, which is not there");
+        }
+        for target in linked {
+            let (path, heading) = target.split_once('#').unwrap_or((target, ""));
+            let folder = document.parent().expect("a file is in a folder");
+            let file = if path.is_empty() { document.clone() } else { folder.join(path) };
+            assert!(file.exists(), "{shown} links to {path}, which is not there");
+            if !heading.is_empty() {
+                let there = anchors(&fs::read_to_string(&file).expect("a document"));
+                let known = there.iter().any(|anchor| anchor == heading);
+                assert!(known, "{shown} links to #{heading} of {path}, which has only {there:?}");
+            }
         }
     }
 }
 
 #[test]
-fn a_path_in_the_papers_is_found() {
+fn a_path_in_a_document_is_found() {
     let text = "see `crates/core` and [orders](demo/orders), not `cargo xtask test`";
-    assert_eq!(paths_named(text), ["crates/core", "demo/orders"]);
+    assert_eq!(paths_named(text), (vec!["crates/core"], vec!["demo/orders"]));
+    assert_eq!(anchors("# Page, desk\ntext\n## How fast"), ["page-desk", "how-fast"]);
 }
 
 /// Files that are longer than about 400 lines, and why.

@@ -9,7 +9,7 @@ use flate2::write::GzEncoder;
 use crate::site::{File, Site};
 
 /// All that the first screens need, from the cautions to the four dimensions: HTML, CSS,
-/// JavaScript, the first module. Bytes, gzip level 9. DEVELOPERS.md says what the bytes are.
+/// JavaScript, the first module. Bytes, gzip level 9. `WEIGHT.md` says what the bytes are.
 const FIRST_SCREENS: usize = 100 * 1024;
 /// The same with the second module, which comes while the first screens are used: the whole walk
 /// in three languages. What has been reached, so that nothing gets heavier unseen.

@@ -1,5 +1,5 @@
 //! What a person sees where something is broken: the module, the browser's permission, the
-//! storage, the clock. The table in DEVELOPERS.md names the scenario of each.
+//! storage, the clock. The table in tests/browser/README.md names the scenario of each.
 
 use anyhow::{Context as _, Result, ensure};
 use hangtrue_browser::{Browser, Screen, Site, root};
