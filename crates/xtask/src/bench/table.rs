@@ -1,4 +1,4 @@
-//! What was measured: medians between quarters, as text and as `target/bench.json`.
+//! What was measured: medians between quartiles, as text and as `target/bench.json`.
 
 use std::fs;
 
@@ -75,7 +75,7 @@ impl Table {
     }
 
     fn lines(&self) -> Vec<String> {
-        let mut lines = vec![format!("{}: median (quarters), and how often the first", self.date)];
+        let mut lines = vec![format!("{}: median (quartiles), and how often the first", self.date)];
         let mut above = None;
         for row in &self.rows {
             let heading = (row.section, row.what.as_str(), row.unit);
@@ -83,7 +83,7 @@ impl Table {
                 lines.push(format!("{}, {}, {}", row.section, row.what, row.unit));
                 above = Some(heading);
             }
-            let [low, middle, high] = quarters(&row.values).map(figure);
+            let [low, middle, high] = quartiles(&row.values).map(figure);
             let span = format!("({low}–{high})");
             let times = format!("{:.2}", self.times(row));
             lines.push(format!("  {:52} {middle:>9} {span:>19} {times:>8}", row.who));
@@ -95,11 +95,11 @@ impl Table {
     fn times(&self, row: &Row) -> f64 {
         let key = |row: &Row| (row.section, row.what.clone(), row.unit);
         let first = self.rows.iter().find(|other| key(other) == key(row)).unwrap_or(row);
-        quarters(&row.values)[1] / quarters(&first.values)[1]
+        quartiles(&row.values)[1] / quartiles(&first.values)[1]
     }
 
     fn json(&self, row: &Row) -> Value {
-        let [low, middle, high] = quarters(&row.values);
+        let [low, middle, high] = quartiles(&row.values);
         json!({
             "date": self.date,
             "section": row.section,
@@ -107,15 +107,15 @@ impl Table {
             "who": row.who,
             "unit": row.unit,
             "median": middle,
-            "quarters": [low, high],
+            "quartiles": [low, high],
             "values": row.values.len(),
             "times_the_first": self.times(row),
         })
     }
 }
 
-/// First quarter, median, third quarter of what stands in order of size, nearest rank.
-fn quarters(sorted: &[f64]) -> [f64; 3] {
+/// First quartile, median, third quartile of what stands in order of size, nearest rank.
+fn quartiles(sorted: &[f64]) -> [f64; 3] {
     [1, 2, 3].map(|quarter| {
         let rank = (sorted.len() * quarter).div_ceil(4).saturating_sub(1);
         sorted.get(rank).copied().unwrap_or(f64::NAN)
@@ -136,10 +136,10 @@ mod tests {
     use super::*;
 
     #[test]
-    fn quarters_are_values_that_were_measured() {
-        assert_eq!(quarters(&[4.0]), [4.0; 3]);
-        assert_eq!(quarters(&[1.0, 2.0, 3.0, 4.0]), [1.0, 2.0, 3.0]);
-        assert_eq!(quarters(&[1.0, 2.0, 3.0, 4.0, 5.0]), [2.0, 3.0, 4.0]);
+    fn quartiles_are_values_that_were_measured() {
+        assert_eq!(quartiles(&[4.0]), [4.0; 3]);
+        assert_eq!(quartiles(&[1.0, 2.0, 3.0, 4.0]), [1.0, 2.0, 3.0]);
+        assert_eq!(quartiles(&[1.0, 2.0, 3.0, 4.0, 5.0]), [2.0, 3.0, 4.0]);
     }
 
     #[test]
