@@ -7,7 +7,7 @@
 
 use super::least_squares::Adjusted;
 use super::network::{Network, Sizes, UNKNOWNS, diagonal, model};
-use super::noise::SCALES;
+use super::noise::{SCALES, TOLD, TOLD_AT};
 use super::pattern::{About, Guess, Pattern};
 use super::reading::Reading;
 use super::size::Plausible;
@@ -111,7 +111,7 @@ impl<'a> Fit<'a> {
     ) -> Option<Self> {
         let mut sizes = start;
         for _ in 0..2 {
-            let told = Network::of(readings, &sizes, super::noise::TOLD)?;
+            let told = Network::of(readings, &sizes, TOLD)?;
             sizes = moved(&sizes, &told.adjusted);
         }
         let networks = SCALES
@@ -165,7 +165,8 @@ impl<'a> Fit<'a> {
         let felt =
             felt.map(|(scale, (_, network))| felt_at(network, self.bends.get(scale), pattern));
         let felt = felt.collect();
-        let moves = self.networks.get(1).map_or([0.0; 4], |(_, n)| n.moves(&pattern.direction));
+        let moves =
+            self.networks.get(TOLD_AT).map_or([0.0; 4], |(_, n)| n.moves(&pattern.direction));
         let mut touched = [false; 4];
         for reading in pattern.touches().filter_map(|i| self.readings.get(i)) {
             if let Some(touched) =
@@ -216,7 +217,7 @@ impl<'a> Fit<'a> {
     /// `guess`, weighed; none where its weight is certain to be below `noticed`.
     fn guess(&self, effect: &Effect<'_>, guess: &Guess, noticed: f64) -> Option<Weighed> {
         let Effect { felt, moves, .. } = effect;
-        let (a, b) = felt.get(1).map_or((0.0, 0.0), |felt| (felt.a, felt.b));
+        let (a, b) = felt.get(TOLD_AT).map_or((0.0, 0.0), |felt| (felt.a, felt.b));
         let best = if a > 1e-12 { b / a } else { 0.5 * (guess.least + guess.most) };
         let change = within(best, guess.least, guess.most);
         let bent = if self.bends.is_empty() { 0.0 } else { self.bent(moves, change) };
@@ -265,7 +266,7 @@ impl<'a> Fit<'a> {
 
     /// The adjusted network that figures are told from.
     pub(super) fn told(&self) -> Option<&Network> {
-        self.networks.get(1).map(|(_, network)| network)
+        self.networks.get(TOLD_AT).map(|(_, network)| network)
     }
 }
 

@@ -28,7 +28,7 @@ pub fn findings(judgement: &Judgement) -> Vec<Finding> {
     let mut spots = likely.spots.clone();
     // The runner-up, where it is nearly as likely.
     if let Some(second) = judgement.likely.get(1)
-        && second.odds > 0.3 * likely.odds
+        && second.posterior > 0.3 * likely.posterior
     {
         for spot in &second.spots {
             if !spots.contains(spot) {

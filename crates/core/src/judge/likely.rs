@@ -16,7 +16,9 @@ const ANSWERS: usize = 5;
 pub(super) struct Verdict {
     /// Log of everything, the clean survey included: what posteriors are shares of.
     pub(super) total: f64,
+    /// Posterior probability that an ordered number is damaged.
     pub(super) wrong: f64,
+    /// The best answers, the most pressing first.
     pub(super) likely: Vec<Likely>,
 }
 
@@ -36,10 +38,32 @@ pub(super) fn posterior(weighed: &Weighed, total: f64) -> f64 {
 /// The guesses on one reading or one set of readings.
 struct Answer {
     about: About,
-    odds: f64,
+    /// Posterior probability of all its guesses.
+    posterior: f64,
+    /// Of those that damage an ordered number.
     damage: f64,
-    /// (entry, value, slip, posterior of just that).
-    values: Vec<(usize, Length, SlipKind, f64)>,
+    /// What was meant, a guess each.
+    values: Vec<Meant>,
+}
+
+/// What a reading meant, and by which slip it was written otherwise.
+struct Meant {
+    /// The reading's place in the list.
+    entry: usize,
+    value: Length,
+    slip: SlipKind,
+    /// Posterior probability of just that.
+    posterior: f64,
+}
+
+/// The same value of the same reading, whichever slip led there.
+struct Sum {
+    entry: usize,
+    value: Length,
+    /// The likeliest of the slips, and its share of the posterior.
+    slip: SlipKind,
+    most: f64,
+    posterior: f64,
 }
 
 impl Verdict {
@@ -48,23 +72,29 @@ impl Verdict {
         let mut wrong = 0.0;
         let mut answers: Vec<Answer> = Vec::new();
         for guess in weighed {
-            let odds = posterior(guess, total);
-            wrong += odds * guess.damage;
+            let posterior = posterior(guess, total);
+            wrong += posterior * guess.damage;
             let Some(pattern) = patterns.get(guess.pattern) else { continue };
-            if odds < 1e-6 || pattern.about == About::Frame {
+            if posterior < 1e-6 || pattern.about == About::Frame {
                 continue;
             }
             let known = answers.iter().position(|a| same(a.about, pattern.about, fit.readings));
             let at = known.unwrap_or(answers.len());
             if known.is_none() {
                 let about = pattern.about;
-                answers.push(Answer { about, odds: 0.0, damage: 0.0, values: Vec::new() });
+                answers.push(Answer { about, posterior: 0.0, damage: 0.0, values: Vec::new() });
             }
             let Some(answer) = answers.get_mut(at) else { continue };
-            answer.odds += odds;
-            answer.damage += odds * guess.damage;
+            answer.posterior += posterior;
+            answer.damage += posterior * guess.damage;
             if let Some((entry, value)) = meant(fit.readings, pattern, guess) {
-                answer.values.push((entry, value, guess.guess.slip, odds * guess.exact));
+                let slip = guess.guess.slip;
+                answer.values.push(Meant {
+                    entry,
+                    value,
+                    slip,
+                    posterior: posterior * guess.exact,
+                });
             }
         }
         sort(&mut answers, |a, b| rank(a) > rank(b));
@@ -79,7 +109,7 @@ impl Verdict {
 
 /// What counts for the order of the answers: a slip that damages nothing is less pressing.
 fn rank(answer: &Answer) -> f64 {
-    answer.odds + answer.damage
+    answer.posterior + answer.damage
 }
 
 /// The reading that speaks for a pattern, and what it meant under a guess.
@@ -112,23 +142,25 @@ fn speaker(readings: &[Reading], pattern: &Pattern) -> Option<usize> {
         })
 }
 
+/// The answer as it is told: of its readings the speaker first, and the likeliest value.
 fn told(readings: &[Reading], patterns: &[Pattern], answer: &Answer) -> Option<Likely> {
     // Add up slips that lead to the same value of the same entry.
-    let mut sums: Vec<(usize, Length, SlipKind, f64, f64)> = Vec::new();
-    for (entry, value, slip, odds) in &answer.values {
-        match sums.iter_mut().find(|sum| sum.0 == *entry && sum.1 == *value) {
+    let mut sums: Vec<Sum> = Vec::new();
+    for &Meant { entry, value, slip, posterior } in &answer.values {
+        match sums.iter_mut().find(|sum| sum.entry == entry && sum.value == value) {
             Some(sum) => {
-                sum.3 += odds;
-                if *odds > sum.4 {
-                    (sum.2, sum.4) = (*slip, *odds);
+                sum.posterior += posterior;
+                if posterior > sum.most {
+                    (sum.slip, sum.most) = (slip, posterior);
                 }
             }
-            None => sums.push((*entry, *value, *slip, *odds, *odds)),
+            None => sums.push(Sum { entry, value, slip, most: posterior, posterior }),
         }
     }
-    let best = sums.into_iter().reduce(|best, next| if next.3 > best.3 { next } else { best })?;
-    let (entry, guess, slip, guess_odds, _) = best;
-    let reading = readings.get(entry)?;
+    let best = sums.into_iter();
+    let best =
+        best.reduce(|best, next| if next.posterior > best.posterior { next } else { best })?;
+    let reading = readings.get(best.entry)?;
     let mut spots: Vec<Spot> = vec![reading.spot];
     if !matches!(answer.about, About::One(_)) {
         let pattern = patterns.iter().find(|pattern| pattern.about == answer.about)?;
@@ -140,14 +172,14 @@ fn told(readings: &[Reading], patterns: &[Pattern], answer: &Answer) -> Option<L
         }
     }
     Some(Likely {
-        slip,
+        slip: best.slip,
         spot: reading.spot,
         index: reading.index,
         read: reading.length,
         spots,
-        value: (guess_odds >= SURE).then_some(guess),
-        guess,
-        guess_odds,
-        odds: answer.odds,
+        value: (best.posterior >= SURE).then_some(best.value),
+        guess: best.value,
+        guess_posterior: best.posterior,
+        posterior: answer.posterior,
     })
 }

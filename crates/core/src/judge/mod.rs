@@ -85,12 +85,12 @@ pub struct Likely {
     pub spots: Vec<Spot>,
     /// What the suspect probably meant, as a tape shows it; only from [`SURE`].
     pub value: Option<Length>,
-    /// What it meant at best guess, and the posterior of just that value.
+    /// What it meant at best guess.
     pub guess: Length,
-    /// Posterior of `guess`.
-    pub guess_odds: f64,
-    /// Posterior that this reading (or these readings) slipped.
-    pub odds: f64,
+    /// Posterior probability of just that value, 0 to 1.
+    pub guess_posterior: f64,
+    /// Posterior probability that this reading (or these readings) slipped, 0 to 1.
+    pub posterior: f64,
 }
 
 /// The adjusted value of one reading, with what checks it. Lengths in mm.

@@ -27,5 +27,7 @@ pub(super) const SCALES: [Scale; 4] = [
     Scale { frame: 3.6, roof: 3.3, tape: 1.5, weight: 0.12 },
 ];
 
-/// The scale that figures are told at (±, w, least detectable): wider than usual.
-pub(super) const TOLD: Scale = Scale { frame: 1.3, roof: 1.2, tape: 1.2, weight: 1.0 };
+/// Which of the scales figures are told at (±, w, least detectable): that of a usual frame.
+pub(super) const TOLD_AT: usize = 1;
+/// The same, taken alone.
+pub(super) const TOLD: Scale = Scale { weight: 1.0, ..SCALES[TOLD_AT] };

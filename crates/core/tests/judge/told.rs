@@ -17,14 +17,14 @@ fn likely(likely: &Likely, unit: Unit) -> String {
     let spots: Vec<_> = likely.spots.iter().map(|spot| spot.key()).collect();
     format!(
         "{} {} at {}~{}, {} for {}{} {}",
-        figure(likely.odds),
+        figure(likely.posterior),
         likely.slip.key(),
         spots.join("+"),
         likely.index,
         likely.read.text(unit),
         likely.guess.text(unit),
         if likely.value.is_some() { ", sure" } else { "" },
-        figure(likely.guess_odds),
+        figure(likely.guess_posterior),
     )
 }
 

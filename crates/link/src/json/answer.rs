@@ -104,7 +104,7 @@ impl Answer {
             likely: judgement
                 .likely
                 .iter()
-                .filter(|likely| likely.odds >= LikelySlip::LEAST)
+                .filter(|likely| likely.posterior >= LikelySlip::LEAST)
                 .map(|likely| LikelySlip::new(likely, speaker))
                 .collect(),
             adjusted: Adjusted::new(judgement),

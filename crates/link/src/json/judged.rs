@@ -16,7 +16,7 @@ pub struct LikelySlip {
     pub reading: String,
     /// What it was probably meant to be; `null` where no value stands out.
     pub value: Option<String>,
-    /// Posterior that this reading slipped, 0 to 1.
+    /// Posterior probability that this reading slipped, 0 to 1.
     pub odds: f64,
 }
 
@@ -29,7 +29,7 @@ impl LikelySlip {
             slip: likely.slip.key(),
             reading: likely.spot.key(),
             value: likely.value.map(|value| value.text(speaker.unit)),
-            odds: rounded(likely.odds),
+            odds: rounded(likely.posterior),
         }
     }
 }

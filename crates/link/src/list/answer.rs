@@ -55,8 +55,8 @@ pub struct Likeliest {
     pub slip: SlipKind,
     /// What it probably meant, where that is sure.
     pub meant: Option<Length>,
-    /// The posterior that it slipped.
-    pub odds: f64,
+    /// Posterior probability that it slipped, 0 to 1.
+    pub posterior: f64,
 }
 
 /// What is said first, as data.
@@ -105,7 +105,7 @@ impl Answer {
                 spot: likely.spot,
                 slip: likely.slip,
                 meant: likely.value,
-                odds: likely.odds,
+                posterior: likely.posterior,
             }),
             ask: judgement.next.first().map(|next| next.spot),
             says: first.map_or(Says::Nothing, |finding| Says::Finding(finding.message.clone())),

@@ -166,7 +166,7 @@ impl Sort {
             By::Worst => a
                 .rank()
                 .cmp(&b.rank())
-                .then_with(|| odds(b).total_cmp(&odds(a)))
+                .then_with(|| posterior(b).total_cmp(&posterior(a)))
                 .then_with(|| b.answer.findings.len().cmp(&a.answer.findings.len())),
             By::Line => a.mark.at.cmp(&b.mark.at),
             By::Id => a.answer.id.cmp(&b.answer.id),
@@ -183,8 +183,8 @@ impl Sort {
     }
 }
 
-fn odds(found: &Found) -> f64 {
-    found.answer.likeliest.map_or(0.0, |likeliest| likeliest.odds)
+fn posterior(found: &Found) -> f64 {
+    found.answer.likeliest.map_or(0.0, |likeliest| likeliest.posterior)
 }
 
 fn number(found: &Found, dimension: Dimension) -> Option<Length> {
