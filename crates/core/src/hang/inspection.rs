@@ -181,7 +181,6 @@ pub enum Bounds {
     InOrder,
 }
 
-const NONE: Length = Length::ZERO;
 const fn sixteenths(n: i64) -> Length {
     Length::from_sixteenths(n)
 }
@@ -197,10 +196,12 @@ pub struct Against {
 #[must_use]
 pub fn bounds(check: Check, against: Against) -> Option<Bounds> {
     Some(match check {
-        Check::Spacing | Check::Diagonals => Bounds::Lengths(NONE, super::tracks::TOLERANCE),
+        Check::Spacing | Check::Diagonals => {
+            Bounds::Lengths(Length::ZERO, super::tracks::TOLERANCE)
+        }
         Check::Shift => Bounds::Lengths(SHIFT - sixteenths(2), SHIFT + sixteenths(2)),
         Check::GapLeft | Check::GapRight => Bounds::Lengths(sixteenths(2), sixteenths(8)),
-        Check::GapHeader => Bounds::Lengths(NONE, sixteenths(6)),
+        Check::GapHeader => Bounds::Lengths(Length::ZERO, sixteenths(6)),
         Check::HingeLeft | Check::HingeRight => Bounds::Lengths(sixteenths(2), sixteenths(16)),
         Check::Pull => Bounds::WeightMost(HAND_MOST),
         Check::Stripes => Bounds::Turns(against.wound?),
@@ -250,18 +251,21 @@ impl Inspection {
     pub fn get(&self, check: Check) -> Option<Found> {
         self.0.get(check.index()).copied().flatten()
     }
+
     /// Notes what was found at `check`; a length that nobody can have found is not noted.
     pub fn set(&mut self, check: Check, found: Option<Found>) {
         if let Some(cell) = self.0.get_mut(check.index()) {
             *cell = found.filter(|found| found.is_possible());
         }
     }
+
     /// Whether `check` holds; none where it was not looked at, or there is nothing to hold
     /// it against.
     #[must_use]
     pub fn finding(&self, check: Check, against: Against) -> Option<bool> {
         holds(bounds(check, against)?, self.get(check)?)
     }
+
     /// What it comes to.
     #[must_use]
     pub fn outcome(&self, against: Against) -> Outcome {
@@ -274,6 +278,7 @@ impl Inspection {
             Outcome::Passed
         }
     }
+
     /// How many points were looked at.
     #[must_use]
     pub fn done(&self) -> usize {

@@ -41,7 +41,8 @@ impl Height {
             Self::High => 0.75,
         }
     }
-    /// 0 to 2.
+
+    /// Its place in [`Height::ALL`], 0 to 2.
     #[must_use]
     pub const fn index(self) -> usize {
         self as usize
@@ -139,13 +140,14 @@ pub fn from_pulls(balance: &Balance, curtain: &Curtain, pulls: &[Pull]) -> Optio
             (None, None) => continue,
         };
         let expected = ideal.at(curtain, pull.lift).hand();
-        each.push((pull.lift, (force - expected) / per_turn, give / per_turn));
+        let (turns, give) = ((force - expected) / per_turn, give / per_turn);
+        each.push(Asked { lift: pull.lift, turns, give });
     }
-    let weight: f64 = each.iter().map(|(_, _, give)| 1.0 / (give * give)).sum();
+    let weight: f64 = each.iter().map(|one| 1.0 / (one.give * one.give)).sum();
     if weight.is_nan() || weight <= 0.0 {
         return None;
     }
-    let sum: f64 = each.iter().map(|(_, turns, give)| turns / (give * give)).sum();
+    let sum: f64 = each.iter().map(|one| one.turns / (one.give * one.give)).sum();
     let exact = sum / weight;
     Some(Advice {
         turns: quarters(exact),
@@ -155,12 +157,23 @@ pub fn from_pulls(balance: &Balance, curtain: &Curtain, pulls: &[Pull]) -> Optio
     })
 }
 
+/// The turns that one pull asks for.
+#[derive(Clone, Copy)]
+struct Asked {
+    /// The door was lifted by so much.
+    lift: Length,
+    /// Turns to add; to take off where negative.
+    turns: f64,
+    /// Give or take so many turns.
+    give: f64,
+}
+
 /// Lowest and highest ask for different turns, by more than both could be off.
-fn disagree(each: &[(Length, f64, f64)]) -> Option<Mismatch> {
-    let low = each.iter().reduce(|best, next| if next.0 < best.0 { next } else { best })?;
-    let high = each.iter().reduce(|best, next| if next.0 > best.0 { next } else { best })?;
-    let by = low.1 - high.1;
-    let give = 1.0_f64.max(2.0 * (low.2 * low.2 + high.2 * high.2).sqrt());
+fn disagree(each: &[Asked]) -> Option<Mismatch> {
+    let low = each.iter().reduce(|best, next| if next.lift < best.lift { next } else { best })?;
+    let high = each.iter().reduce(|best, next| if next.lift > best.lift { next } else { best })?;
+    let by = low.turns - high.turns;
+    let give = 1.0_f64.max(2.0 * (low.give * low.give + high.give * high.give).sqrt());
     match by {
         by if by > give => Some(Mismatch::TooSoft),
         by if by < -give => Some(Mismatch::TooStiff),
@@ -242,7 +255,8 @@ mod tests {
     fn pulls_disagree_by_more_than_a_turn_and_than_twice_what_both_may_be_off() {
         let told = |low: (f64, f64), high: (f64, f64)| {
             let [below, above] = [100, 2000].map(Length::from_mm);
-            disagree(&[(above, high.0, high.1), (below, low.0, low.1)])
+            let asked = |lift, (turns, give)| Asked { lift, turns, give };
+            disagree(&[asked(above, high), asked(below, low)])
         };
         assert_eq!(told((1.01, 0.3), (0.0, 0.4)), Some(Mismatch::TooSoft));
         assert_eq!(told((0.99, 0.3), (0.0, 0.4)), None);

@@ -47,7 +47,7 @@ const DIAGONAL_SD: f64 = 1.2;
 const RISE_SD: f64 = 1.6;
 /// "Some lean, give or take": keeps the normal matrix regular where no diagonal was read.
 const FREE_SD: f64 = 1e6;
-/// Steps of Gauss and Newton; a door is solved to the nanometre in four.
+/// Gauss–Newton steps at most; a pair of tracks is solved to the nanometre in four.
 const STEPS: usize = 12;
 
 impl Pair {
@@ -72,32 +72,15 @@ impl Pair {
             }
             out
         };
-        let (left, right) = (faces(-1.0), faces(1.0));
-        let inner_left = left.into_iter().fold(f64::MIN, f64::max);
-        let inner_right = right.into_iter().fold(f64::MAX, f64::min);
-        // In sixteenths, as they would be if shims came in any thickness.
-        let exact = [
-            left.map(|face| (inner_left - face) / Length::SIXTEENTH.to_mm()),
-            right.map(|face| (face - inner_right) / Length::SIXTEENTH.to_mm()),
-        ];
-        let stand = |faces: Faces| {
-            let (spacing, [left, right]) = (spacing_of(faces), faces);
-            let most = spacing.into_iter().fold(f64::MIN, f64::max);
-            let least = spacing.into_iter().fold(f64::MAX, f64::min);
-            let ([ll, _, lh], [rl, _, rh]) = (left, right);
-            let diagonal = |across: f64| (across * across + rise * rise).sqrt();
-            let by = Length::from_mm_f64(diagonal(rh - ll) - diagonal(rl - lh));
-            (Length::from_mm_f64(most - least), by)
-        };
+        let faces = [faces(-1.0), faces(1.0)];
         let told = |faces: Faces| {
-            let (spread, diagonals) = stand(faces);
+            let (spread, diagonals) = stand(faces, rise);
             Stand { spread, diagonals: lean_read.then_some(diagonals) }
         };
-        let faces = [left, right];
         // Where no diagonal was read, a pair that may be square is not racked on purpose.
-        let shims = whole(&exact, |shims| {
+        let shims = whole(&exact_shims(faces), |shims| {
             let after = shimmed(faces, shims);
-            let (spread, diagonals) = stand(after);
+            let (spread, diagonals) = stand(after, rise);
             spread.max(diagonals.abs()).max(Length::from_mm_f64(bent(after)))
         });
         let after = shimmed(faces, &shims);
@@ -189,6 +172,29 @@ impl Pair {
         rows.push(Row { design: unit(RISE), value: 0.0, sigma: FREE_SD });
         rows
     }
+}
+
+/// What brings every face onto two upright lines as far apart as both tracks allow, in sixteenths,
+/// as it would be if shims came in any thickness: left and right, low, middle, high.
+fn exact_shims([left, right]: Faces) -> [[f64; 3]; 2] {
+    let inner_left = left.into_iter().fold(f64::MIN, f64::max);
+    let inner_right = right.into_iter().fold(f64::MAX, f64::min);
+    [
+        left.map(|face| (inner_left - face) / Length::SIXTEENTH.to_mm()),
+        right.map(|face| (face - inner_right) / Length::SIXTEENTH.to_mm()),
+    ]
+}
+
+/// How a pair with its marks `rise` mm apart stands: widest less narrowest spacing, and rising less
+/// falling diagonal.
+fn stand(faces: Faces, rise: f64) -> (Length, Length) {
+    let (spacing, [left, right]) = (spacing_of(faces), faces);
+    let most = spacing.into_iter().fold(f64::MIN, f64::max);
+    let least = spacing.into_iter().fold(f64::MAX, f64::min);
+    let ([ll, _, lh], [rl, _, rh]) = (left, right);
+    let diagonal = |across: f64| (across * across + rise * rise).sqrt();
+    let by = Length::from_mm_f64(diagonal(rh - ll) - diagonal(rl - lh));
+    (Length::from_mm_f64(most - least), by)
 }
 
 #[cfg(test)]
