@@ -39,29 +39,32 @@ pub(super) fn id(node: &Node<'_>) -> Id {
     node.get("id").and_then(Id::of).unwrap_or_default()
 }
 
-pub(super) fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
-    let root = At::root(node);
-    let [format, id, unit, prepared, readings] =
-        root.object(["format", "id", "unit", "prepared", "readings"])?;
-    let missing = |key| root.error(Fault::Missing { key });
-
-    let format = format.ok_or_else(|| missing("format"))?;
-    root.child("format", format).choice(&[FORMAT], |text| (text == FORMAT).then_some(()))?;
+/// What surveys and orders begin with: the `format`, which is `expected`, an id, and the unit of bare
+/// numbers, which is returned.
+pub(super) fn head<'n, 'a>(
+    root: &'n At<'n, 'a>,
+    expected: &'static str,
+    [format, id, unit]: [Option<&'n Node<'a>>; 3],
+) -> Result<Unit, FileError> {
+    root.format(format, expected)?;
     if let Some(id) = id
         && Id::of(id).is_none()
     {
         let fault = Fault::Kind { expected: NodeKind::Text, found: id.into() };
         return Err(root.child("id", id).error(fault));
     }
-    let unit = unit.ok_or_else(|| missing("unit"))?;
-    let unit = root.child("unit", unit).choice(&["in", "mm"], Unit::from_key)?;
+    root.required("unit", unit)?.choice(&["in", "mm"], Unit::from_key)
+}
 
-    let mut survey = Survey::new(unit);
+pub(super) fn survey(node: &Node<'_>) -> Result<Survey, FileError> {
+    let root = At::root(node);
+    let [format, id, unit, prepared, readings] =
+        root.object(["format", "id", "unit", "prepared", "readings"])?;
+    let mut survey = Survey::new(head(&root, FORMAT, [format, id, unit])?);
     if let Some(prepared) = prepared {
         survey.prepared = root.child("prepared", prepared).bool()?;
     }
-    let readings = readings.ok_or_else(|| missing("readings"))?;
-    readings::read(&root.child("readings", readings), Places::Texts, &mut survey)?;
+    readings::read(&root.required("readings", readings)?, Places::Texts, &mut survey)?;
     Ok(survey)
 }
 

@@ -83,6 +83,26 @@ impl<'n, 'a> At<'n, 'a> {
         Ok(values)
     }
 
+    /// The value under `key`, which has to be there.
+    pub(super) fn required(
+        &'n self,
+        key: &'static str,
+        node: Option<&'n Node<'a>>,
+    ) -> Result<Self, FileError> {
+        let node = node.ok_or_else(|| self.error(Fault::Missing { key }))?;
+        Ok(self.child(key, node))
+    }
+
+    /// The `"format"`, which has to be there and to be `expected`.
+    pub(super) fn format(
+        &'n self,
+        node: Option<&'n Node<'a>>,
+        expected: &'static str,
+    ) -> Result<(), FileError> {
+        let at = self.required("format", node)?;
+        at.choice(&[expected], |text| (text == expected).then_some(()))
+    }
+
     /// A text.
     pub(super) fn text(&self) -> Result<&'n Cow<'a, str>, FileError> {
         match &self.node.value {

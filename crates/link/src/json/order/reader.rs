@@ -2,11 +2,11 @@
 
 use hangtrue_core::check::Verdict;
 use hangtrue_core::order::{Answer, Confirmed, Date, Order};
-use hangtrue_core::{Spot, Survey, Unit};
+use hangtrue_core::{Spot, Survey};
 
 use super::{FORMAT, MOST};
 use crate::json::Id;
-use crate::json::error::{Fault, FileError, NodeKind};
+use crate::json::error::{Fault, FileError};
 use crate::json::readings::{self, Places};
 use crate::json::survey;
 use crate::json::text::Node;
@@ -69,24 +69,12 @@ pub(in crate::json) fn order(node: &Node<'_>) -> Result<Order, FileError> {
         // What follows from the readings is not read.
         _numbers,
     ] = root.object(KEYS)?;
-    let missing = |key| root.error(Fault::Missing { key });
-
-    let format = format.ok_or_else(|| missing("format"))?;
-    root.child("format", format).choice(&[FORMAT], |text| (text == FORMAT).then_some(()))?;
-    if let Some(id) = id
-        && Id::of(id).is_none()
-    {
-        let fault = Fault::Kind { expected: NodeKind::Text, found: id.into() };
-        return Err(root.child("id", id).error(fault));
-    }
-    let unit = unit.ok_or_else(|| missing("unit"))?;
-    let unit = root.child("unit", unit).choice(&["in", "mm"], Unit::from_key)?;
+    let unit = survey::head(&root, FORMAT, [format, id, unit])?;
     let mut order = Order { survey: Survey::new(unit), ..Order::default() };
     if let Some(prepared) = prepared {
         order.survey.prepared = root.child("prepared", prepared).bool()?;
     }
-    let readings = readings.ok_or_else(|| missing("readings"))?;
-    readings::read(&root.child("readings", readings), Places::Struck, &mut order.survey)?;
+    readings::read(&root.required("readings", readings)?, Places::Struck, &mut order.survey)?;
     if let Some(verdict) = verdict {
         order.claimed =
             root.child("verdict", verdict).choice(&VERDICTS.map(Verdict::key), |key| {
@@ -138,16 +126,14 @@ fn texts<const N: usize>(
     let values = at.object(keys)?;
     let mut texts = [const { String::new() }; N];
     for ((slot, key), value) in texts.iter_mut().zip(keys).zip(values) {
-        let value = value.ok_or_else(|| at.error(Fault::Missing { key }))?;
-        at.child(key, value).text()?.as_ref().clone_into(slot);
+        at.required(key, value)?.text()?.as_ref().clone_into(slot);
     }
     Ok(texts)
 }
 
 fn read_confirmed(at: &At<'_, '_>) -> Result<Confirmed, FileError> {
     let [rule, reading] = at.object(["rule", "reading"])?;
-    let rule = rule.ok_or_else(|| at.error(Fault::Missing { key: "rule" }))?;
-    let rule = at.child("rule", rule).text()?.as_ref().to_owned();
+    let rule = at.required("rule", rule)?.text()?.as_ref().to_owned();
     let spot = match reading {
         None => None,
         Some(reading) => {
@@ -165,10 +151,8 @@ fn read_confirmed(at: &At<'_, '_>) -> Result<Confirmed, FileError> {
 
 fn read_profile(at: &At<'_, '_>) -> Result<(String, u32), FileError> {
     let [name, revision] = at.object(["name", "revision"])?;
-    let name = name.ok_or_else(|| at.error(Fault::Missing { key: "name" }))?;
-    let revision = revision.ok_or_else(|| at.error(Fault::Missing { key: "revision" }))?;
-    let name = at.child("name", name).text()?.as_ref().to_owned();
-    Ok((name, at.child("revision", revision).whole()?))
+    let (name, revision) = (at.required("name", name)?, at.required("revision", revision)?);
+    Ok((name.text()?.as_ref().to_owned(), revision.whole()?))
 }
 
 pub(in crate::json) fn read_date(at: &At<'_, '_>) -> Result<Date, FileError> {

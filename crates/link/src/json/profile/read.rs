@@ -17,8 +17,7 @@ pub(super) trait Read: Sized {
         key: &'static str,
         node: Option<&Node<'_>>,
     ) -> Result<Self, FileError> {
-        let node = node.ok_or_else(|| at.error(Fault::Missing { key }))?;
-        Self::read(&at.child(key, node))
+        Self::read(&at.required(key, node)?)
     }
 }
 

@@ -26,12 +26,8 @@ pub fn parse(text: &str) -> Result<Record, FileError> {
     let root = At::root(&node);
     let [format, ordered, serial, hung, per_day, weight, turns, readings, inspection, services] =
         root.object(KEYS)?;
-    let missing = |key| root.error(Fault::Missing { key });
-
-    let format = format.ok_or_else(|| missing("format"))?;
-    root.child("format", format).choice(&[FORMAT], |text| (text == FORMAT).then_some(()))?;
-    let ordered = ordered.ok_or_else(|| missing("order"))?;
-    let order = order::read(ordered).map_err(within)?;
+    root.format(format, FORMAT)?;
+    let order = order::read(root.required("order", ordered)?.node).map_err(within)?;
     let unit = order.survey.unit;
     let mut record = Record { order, ..Record::default() };
     if let Some(serial) = serial {
@@ -130,11 +126,9 @@ fn length(at: &At<'_, '_>, unit: Unit) -> Result<Length, FileError> {
 
 fn service(at: &At<'_, '_>) -> Result<Service, FileError> {
     let [date, work, note] = at.object(["date", "work", "note"])?;
-    let missing = |key| at.error(Fault::Missing { key });
-    let date = date.ok_or_else(|| missing("date"))?;
-    let work = work.ok_or_else(|| missing("work"))?;
-    let date = day(&at.child("date", date))?;
-    let work = at.child("work", work).choice(&Work::ALL.map(Work::key), Work::from_key)?;
+    let (date, work) = (at.required("date", date)?, at.required("work", work)?);
+    let date = day(&date)?;
+    let work = work.choice(&Work::ALL.map(Work::key), Work::from_key)?;
     let note = match note {
         Some(note) => at.child("note", note).text()?.as_ref().to_owned(),
         None => String::new(),
