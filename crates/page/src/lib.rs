@@ -23,6 +23,7 @@ pub mod message;
 pub mod model;
 pub mod problems;
 mod rest;
+mod rules;
 pub mod step;
 pub mod text;
 pub mod typeset;

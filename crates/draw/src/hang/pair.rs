@@ -26,19 +26,38 @@ const LARGEST: f64 = 2.0;
 #[must_use]
 pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
     let words = words(sheet.speaker.language);
-    let unit = sheet.speaker.unit;
-    let told = |length: Length| sheet.drawn(length.round_to(unit.finest()));
+    let mut svg = Svg::new(sheet, "pair", SIZE, words.pair_title, &description(sheet, solved));
+    svg.line(
+        "edge",
+        Point::new(PAIR.left - 40.0, PAIR.bottom),
+        Point::new(PAIR.right + 40.0, PAIR.bottom),
+    );
+    let scale = tracks(&mut svg, solved);
+    for (spacing, y) in solved.spacing.into_iter().zip(HEIGHTS) {
+        let text = sheet.drawn(spacing.round_to(sheet.speaker.unit.step()));
+        plate(&mut svg, Point::new(SIZE.0 / 2.0, y), &text);
+    }
+    shims(&mut svg, sheet, solved);
+    let mut times = String::new();
+    let drawn = PAIR.width() / solved.target.to_mm().max(1.0);
+    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "1 to 10 000")]
+    push_whole(&mut times, limit(scale / drawn, 1.0, 1e4).round_ties_even() as u64);
+    let note = (words.exaggerated)(&times);
+    svg.text("", Size::Small, Anchor::Middle, Point::new(SIZE.0 / 2.0, 255.0), &note);
+    svg.finish()
+}
+
+/// The picture in words: each shim and where it goes.
+fn description(sheet: Sheet<'_>, solved: &Solved) -> String {
+    let (words, unit) = (words(sheet.speaker.language), sheet.speaker.unit);
     let mut description = words.pair.to_owned();
     for (side, side_name) in Side::ALL.into_iter().zip(words.sides) {
         for (level, level_name) in Level::ALL.into_iter().zip(words.levels) {
             let shim = solved.shims.at(side, level);
             if shim > Length::ZERO {
+                let shim = sheet.speaker.length(shim.round_to(unit.finest()));
                 description.push(' ');
-                description.push_str(&(words.shim)(
-                    side_name,
-                    level_name,
-                    &sheet.speaker.length(shim.round_to(unit.finest())),
-                ));
+                description.push_str(&(words.shim)(side_name, level_name, &shim));
             }
         }
     }
@@ -46,15 +65,15 @@ pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
         description.push(' ');
         description.push_str(words.no_shim);
     }
-    let mut svg = Svg::new(sheet, "pair", SIZE, words.pair_title, &description);
+    description
+}
+
+/// The tracks as they were found, their diagonals where they were read and, dashed, as they will
+/// stand. Returns the scale of their departures, drawing units per mm.
+fn tracks(svg: &mut Svg, solved: &Solved) -> f64 {
     let off = offsets(solved);
     let largest = off.iter().flatten().fold(0.0_f64, |most, one| most.max(one.abs()));
     let scale = (BENT / largest.max(f64::MIN_POSITIVE)).min(LARGEST);
-    svg.line(
-        "edge",
-        Point::new(PAIR.left - 40.0, PAIR.bottom),
-        Point::new(PAIR.right + 40.0, PAIR.bottom),
-    );
     let mut all = [[Point::new(0.0, 0.0); 3]; 2];
     for ((points, offsets), base) in all.iter_mut().zip(off).zip([PAIR.left, PAIR.right]) {
         for ((point, by), up) in points.iter_mut().zip(offsets).zip(HEIGHTS) {
@@ -64,13 +83,11 @@ pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
     // As it will stand: straight lines at the places the shims bring the tracks to.
     for (points, side) in all.iter().zip(Side::ALL) {
         let inward = if side == Side::Left { 1.0 } else { -1.0 };
-        let moved: Vec<Point> = points
-            .iter()
-            .zip(Level::ALL)
-            .map(|(point, level)| {
-                point.moved(inward * solved.shims.at(side, level).to_mm() * scale, 0.0)
-            })
-            .collect();
+        let levels = points.iter().zip(Level::ALL);
+        let moved = levels.map(|(point, level)| {
+            point.moved(inward * solved.shims.at(side, level).to_mm() * scale, 0.0)
+        });
+        let moved: Vec<Point> = moved.collect();
         svg.path("edge guess", |path| {
             path.polyline(&moved);
         });
@@ -83,39 +100,29 @@ pub fn pair(sheet: Sheet<'_>, solved: &Solved) -> String {
             svg.circle("solid", *point, 3.0);
         }
     }
-    let [left, right] = all;
-    let ends = |side: [Point; 3]| {
-        let [low, _, high] = side;
-        (low, high)
-    };
     if solved.lean.is_some() {
-        let ((low_left, high_left), (low_right, high_right)) = (ends(left), ends(right));
+        let [[low_left, _, high_left], [low_right, _, high_right]] = all;
         svg.line("quiet", low_left, high_right);
         svg.line("quiet", high_left, low_right);
     }
-    for (spacing, y) in solved.spacing.into_iter().zip(HEIGHTS) {
-        let text = sheet.drawn(spacing.round_to(unit.step()));
-        plate(&mut svg, Point::new(SIZE.0 / 2.0, y), &text);
-    }
+    scale
+}
+
+/// Beside each fastening its shim; 0 where there is none.
+fn shims(svg: &mut Svg, sheet: Sheet<'_>, solved: &Solved) {
     for (side, edge) in Side::ALL.into_iter().zip([(2.0, 86.0), (234.0, 318.0)]) {
         for (level, y) in Level::ALL.into_iter().zip(HEIGHTS) {
             let shim = solved.shims.at(side, level);
             let center = Point::new((edge.0 + edge.1) / 2.0, y);
             if shim > Length::ZERO {
-                let text = short(told(shim), edge.1 - edge.0);
-                tag(&mut svg, within(center, &text, edge.0, edge.1), &text);
+                let text = sheet.drawn(shim.round_to(sheet.speaker.unit.finest()));
+                let text = short(text, edge.1 - edge.0);
+                tag(svg, within(center, &text, edge.0, edge.1), &text);
             } else {
                 svg.text("", Size::Value, Anchor::Middle, center, "0");
             }
         }
     }
-    let mut times = String::new();
-    let drawn = PAIR.width() / solved.target.to_mm().max(1.0);
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "1 to 10 000")]
-    push_whole(&mut times, limit(scale / drawn, 1.0, 1e4).round_ties_even() as u64);
-    let note = (words.exaggerated)(&times);
-    svg.text("", Size::Small, Anchor::Middle, Point::new(SIZE.0 / 2.0, 255.0), &note);
-    svg.finish()
 }
 
 /// `text` without its unit where there is no room for both.

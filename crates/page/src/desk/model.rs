@@ -9,6 +9,7 @@ use super::sent::{Sent, Trouble};
 use crate::address::DEALER_PAGE;
 use crate::language::title;
 use crate::model::Environment;
+use crate::rules::in_force;
 use crate::text::desk::Desk;
 use hangtrue_core::Survey;
 use hangtrue_core::check::Report;
@@ -128,15 +129,10 @@ impl Model {
     /// Takes a dealer's rules, or what was wrong with them: then the built-in ones hold, and
     /// the page says so. Orders' links lead to the page by the same rules, which `query` names.
     pub fn rule_by(&mut self, rules: Result<Profile, String>, query: &str) {
-        match rules {
-            Ok(profile) => {
-                if let (Some(unit), false) = (profile.unit, self.phone.begun()) {
-                    self.phone.survey.set_unit(unit);
-                }
-                self.environment.base += &[DEALER_PAGE, "?", query].concat();
-                self.profile = profile;
-            }
-            Err(fault) => self.profile_fault = Some(fault),
+        let untouched = (!self.phone.begun()).then_some(&mut self.phone.survey);
+        (self.profile, self.profile_fault) = in_force(rules, untouched);
+        if self.profile_fault.is_none() {
+            self.environment.base += &[DEALER_PAGE, "?", query].concat();
         }
     }
 

@@ -3,15 +3,18 @@
 use super::effect::Effect;
 use super::fields::Fields;
 use super::step::Step;
+use super::work::turns_text;
 use crate::language::title;
 use crate::model::Environment;
+use crate::rules::in_force;
 use crate::text::hang::Hang;
 use hangtrue_core::hang::Scale;
 use hangtrue_core::hang::inspection::{Check, Found};
 use hangtrue_core::hang::record::Record;
+use hangtrue_core::hang::weight::Weight;
 use hangtrue_core::order::{Date, Order};
 use hangtrue_core::profile::Profile;
-use hangtrue_core::say::{Language, Speaker};
+use hangtrue_core::say::{Language, Speaker, decimal};
 use hangtrue_core::{Dimension, Unit};
 use hangtrue_link::LinkError;
 use hangtrue_link::json::FileError;
@@ -64,15 +67,9 @@ impl Model {
     /// Takes a dealer's rules, or what was wrong with them: then the built-in ones hold, and
     /// the page says so.
     pub fn rule_by(&mut self, rules: Result<Profile, String>) {
-        let (profile, fault) = match rules {
-            Ok(profile) => (profile, None),
-            Err(fault) => (Profile::default(), Some(fault)),
-        };
-        if let (Some(unit), true) = (profile.unit, self.record == Record::default()) {
-            self.record.order.survey.set_unit(unit);
-        }
-        self.profile = profile;
-        self.profile_fault = fault;
+        let untouched = self.record == Record::default();
+        let untouched = untouched.then_some(&mut self.record.order.survey);
+        (self.profile, self.profile_fault) = in_force(rules, untouched);
     }
 
     /// The unit of bare numbers.
@@ -130,44 +127,44 @@ impl Model {
 
     /// Takes a record in, with what it says in the fields.
     pub fn take_record(&mut self, record: Record) {
-        let mut fields = Fields::default();
-        fields.set("serial", &record.serial);
-        if let Some(weight) = record.weight {
-            let scale = Scale::of(record.order.survey.unit);
-            let number = hangtrue_core::say::decimal(weight.in_scale(scale), 1);
-            fields.set("weight", &[&number, " ", scale.key()].concat());
-        }
-        if let Some(turns) = record.turns {
-            fields.set("turns", &crate::hang::work::turns_text(turns.turns()));
-        }
-        if let Some(hung) = record.hung {
-            fields.set("hung", &hung.text());
-        }
-        if let Some(per_day) = record.per_day {
-            fields.set("per-day", &per_day.to_string());
-        }
-        for check in Check::ALL {
-            let name = ["check.", check.key()].concat();
-            match record.inspection.get(check) {
-                Some(Found::Length(length)) => {
-                    fields.set(&name, &length.canonical(record.order.survey.unit));
-                }
-                Some(Found::Weight(weight)) => {
-                    let scale = Scale::of(record.order.survey.unit);
-                    let number = hangtrue_core::say::decimal(weight.in_scale(scale), 1);
-                    fields.set(&name, &[&number, " ", scale.key()].concat());
-                }
-                Some(Found::Count(count)) => fields.set(&name, &count.to_string()),
-                Some(Found::Eye(in_order)) => {
-                    fields.set(&name, if in_order { "yes" } else { "no" });
-                }
-                None => {}
-            }
-        }
+        self.fields = fields_of(&record);
         self.record = record;
-        self.fields = fields;
         self.fault = None;
     }
+}
+
+/// What `record` says, as it would be typed into the fields.
+fn fields_of(record: &Record) -> Fields {
+    let unit = record.order.survey.unit;
+    let weight_text = |weight: Weight| {
+        let scale = Scale::of(unit);
+        [&decimal(weight.in_scale(scale), 1), " ", scale.key()].concat()
+    };
+    let mut fields = Fields::default();
+    fields.set("serial", &record.serial);
+    if let Some(weight) = record.weight {
+        fields.set("weight", &weight_text(weight));
+    }
+    if let Some(turns) = record.turns {
+        fields.set("turns", &turns_text(turns.turns()));
+    }
+    if let Some(hung) = record.hung {
+        fields.set("hung", &hung.text());
+    }
+    if let Some(per_day) = record.per_day {
+        fields.set("per-day", &per_day.to_string());
+    }
+    for check in Check::ALL {
+        let Some(found) = record.inspection.get(check) else { continue };
+        let text = match found {
+            Found::Length(length) => length.canonical(unit),
+            Found::Weight(weight) => weight_text(weight),
+            Found::Count(count) => count.to_string(),
+            Found::Eye(in_order) => if in_order { "yes" } else { "no" }.to_owned(),
+        };
+        fields.set(&["check.", check.key()].concat(), &text);
+    }
+    fields
 }
 
 /// The day of a text as ISO 8601 has it, from 2000 to 2255; a person may leave noughts out.

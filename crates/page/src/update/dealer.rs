@@ -3,6 +3,7 @@
 use super::walk;
 use crate::effect::Effect;
 use crate::model::Model;
+use crate::rules::in_force;
 use crate::step::Step;
 use hangtrue_core::order::Answer;
 use hangtrue_core::profile::Profile;
@@ -14,15 +15,8 @@ impl Model {
     /// Takes a dealer's rules, or what was wrong with them: then the built-in ones hold,
     /// and the page says so.
     pub fn rule_by(&mut self, rules: Result<Profile, String>) {
-        let (profile, fault) = match rules {
-            Ok(profile) => (profile, None),
-            Err(fault) => (Profile::default(), Some(fault)),
-        };
-        if let (Some(unit), false) = (profile.unit, self.has_draft()) {
-            self.order.survey.set_unit(unit);
-        }
-        self.profile = profile;
-        self.profile_fault = fault;
+        let untouched = (!self.has_draft()).then_some(&mut self.order.survey);
+        (self.profile, self.profile_fault) = in_force(rules, untouched);
     }
 
     /// The answer to the question of `key`; empty where there is none.
