@@ -7,7 +7,10 @@ mod hanging;
 use hanging::{environment, go, opened, order, press, put, unescaped};
 use hangtrue_core::Unit;
 use hangtrue_core::order::Order;
+use hangtrue_core::profile::Profile;
 use hangtrue_core::say::Language;
+use hangtrue_link::json::Id;
+use hangtrue_link::json::order::OrderFile;
 use hangtrue_link::record::{Opened, decode};
 use hangtrue_page::Event as PageEvent;
 use hangtrue_page::hang::{Action, Arrival, Effect, Event, Model, Step, boot, update, view};
@@ -206,6 +209,19 @@ fn a_file_that_is_damaged_or_newer_is_told_and_opens_nothing() {
         assert!(!other.has_order() && view(&other).contains("role=\"alert\""), "{bad}");
     }
     assert!(view(&open(&file.replace("record/1", "record/2"))).contains("record/2"));
+}
+
+/// An order's file is told from a record's by its format, not by what somebody wrote in it.
+#[test]
+fn an_orders_file_that_speaks_of_records_is_an_order() {
+    let note = "Sticker: \"hangtrue-record/1\"".to_owned();
+    let order = Order { note, ..order(Unit::Inch) };
+    let report = hangtrue_core::check_order(&order, &Profile::default());
+    let file = OrderFile::new(Id::None, &order, &report).text();
+    let mut model = Model::new(environment());
+    put(&mut model, "paste", &file);
+    press(&mut model, &Action::Open);
+    assert_eq!((model.fault, model.record.order.note), (None, order.note));
 }
 
 /// What was begun is never lost to a link that is opened over it, nor to another door.

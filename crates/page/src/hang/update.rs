@@ -14,6 +14,7 @@ use hangtrue_core::hang::record::{Place, QuarterTurns, Record};
 use hangtrue_core::hang::weight::{Scale, Weight};
 use hangtrue_core::length::read;
 use hangtrue_core::{Dimension, Spot, Survey, Unit};
+use hangtrue_link::json::text::Node;
 use hangtrue_link::json::{self, FileError};
 use hangtrue_link::record::{Opened, decode, url};
 
@@ -126,9 +127,13 @@ fn open(model: &mut Model, text: &str) -> Vec<Effect> {
     kept(model, effects)
 }
 
-/// A record's file, or an order's; a record names its own format first.
+/// A record's file, or an order's: its format says which.
 fn file(text: &str) -> Result<Opened, FileError> {
-    if text.contains("\"hangtrue-record/") {
+    let is_record = json::text::parse(text).is_ok_and(|file| {
+        let format = file.get("format").and_then(Node::as_text);
+        format.is_some_and(|format| format.starts_with("hangtrue-record/"))
+    });
+    if is_record {
         return json::record::parse(text).map(|record| Opened::Record(Box::new(record)));
     }
     let order = json::order::parse(text).map_err(|(_, error)| error);
@@ -205,7 +210,7 @@ fn ordered(model: &mut Model, key: &str, text: &str) {
     };
     let survey = &mut model.record.order.survey;
     survey.prepared = true;
-    survey.set(work::main_spot(dimension), 0, text);
+    survey.set(dimension.main_spot(), 0, text);
 }
 
 /// A point of the inspection.
