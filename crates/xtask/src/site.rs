@@ -19,9 +19,8 @@ use crate::build::{self, Built};
 use crate::sh::{self, say};
 use crate::{embed, reproduce, style};
 
-/// What the page may load and do. `'wasm-unsafe-eval'` lets it compile its own module, nothing else;
-/// no markup is ever parsed by the browser; the one policy is
-/// for the address of the worker.
+/// What the page may load and do. `'wasm-unsafe-eval'` lets it compile its own module, nothing else.
+/// The browser never parses markup; the one Trusted Types policy is for the address of the worker.
 const POLICY: &str = "default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self'; \
     img-src 'self' data:; connect-src 'self'; manifest-src 'self'; worker-src 'self'; \
     base-uri 'none'; form-action 'none'; require-trusted-types-for 'script'; \
@@ -179,9 +178,7 @@ impl Press {
     fn add(&mut self, source: &str, bytes: Vec<u8>) {
         let (stem, end) = source.rsplit_once('.').unwrap_or((source, ""));
         let stem = stem.replace(['/', '_'], "-");
-        let hash: String =
-            Sha256::digest(&bytes).iter().take(8).map(|byte| format!("{byte:02x}")).collect();
-        let name = format!("{stem}-{hash}.{end}");
+        let name = format!("{stem}-{}.{end}", short_hash(&Sha256::digest(&bytes)));
         self.names.push((source.to_owned(), name.clone()));
         self.files.push(File { name, bytes });
     }
@@ -251,8 +248,7 @@ impl Press {
             build.update(&file.name);
             build.update(&file.bytes);
         }
-        let build: String =
-            build.finalize().iter().take(8).map(|byte| format!("{byte:02x}")).collect();
+        let build = short_hash(&build.finalize());
         let files: Vec<&str> = self.files.iter().map(|file| file.name.as_str()).collect();
         let worker = embed::short(&read(web, "worker/worker.js")?)
             .replace("{{build}}", &format!("hangtrue-{build}"))
@@ -271,6 +267,11 @@ impl Press {
         }
         text
     }
+}
+
+/// The first eight bytes of a hash, in hexadecimal: enough to tell two versions of a file apart.
+fn short_hash(hash: &[u8]) -> String {
+    hash.iter().take(8).map(|byte| format!("{byte:02x}")).collect()
 }
 
 /// The boot lines behind the glue of a module, as one module: one request fewer, no bundler.

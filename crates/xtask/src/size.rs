@@ -82,7 +82,12 @@ pub(crate) fn check(site: &Site) -> Result<()> {
     }
     std::io::stdout().write_all(table.as_bytes())?;
     for (what, sum, limit) in sums {
-        ensure!(sum <= limit, "{what} weighs {sum} bytes gzip; the budget is {limit}");
+        ensure!(
+            sum <= limit,
+            "{what}: {sum} bytes gzip, {} more than the budget of {limit}; `cargo xtask weight` lists \
+             what they are",
+            sum - limit
+        );
     }
     Ok(())
 }
