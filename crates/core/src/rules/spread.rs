@@ -85,8 +85,9 @@ mod tests {
         let with = |high| found(&survey(&[(Spot::WidthHigh, high)]), "spread");
         assert!(with(92 * 16 + 3 + 24).is_empty());
         assert_eq!(with(92 * 16 + 3 + 25).len(), 1);
-        assert!(with(92 * 16 + 3 + 48).iter().all(|found| found.starts_with("recheck")));
-        assert!(with(92 * 16 + 3 + 49).iter().all(|found| found.starts_with("stop")));
+        let spots = "width.high,width.middle,width.low";
+        assert_eq!(with(92 * 16 + 3 + 48), [["recheck ", spots].concat()]);
+        assert_eq!(with(92 * 16 + 3 + 49), [["stop ", spots].concat()]);
     }
 
     #[test]
