@@ -69,7 +69,7 @@ pub(super) fn of(place: &str, fault: &ProfileFault) -> String {
         ProfileFault::OtherKind { key } => {
             format!("{place} has {key}, which belongs to another kind of question.")
         }
-        ProfileFault::FewChoices => format!("{place} offers less than two choices."),
+        ProfileFault::FewChoices => format!("{place} offers fewer than two choices."),
         ProfileFault::Email { found } => {
             format!(
                 "{place} is \"{found}\". Write one e-mail address, such as orders@doors.example."
