@@ -39,6 +39,16 @@ impl Dimension {
             Self::Bow => [Spot::BowFirst, Spot::BowSecond, Spot::BowThird],
         }
     }
+    /// The spot that is always taken, and where a number stands that is said without a place: the
+    /// middle, or the first bow.
+    #[must_use]
+    pub const fn main_spot(self) -> Spot {
+        let [first, middle, _] = self.spots();
+        match self {
+            Self::Bow => first,
+            Self::Width | Self::Height | Self::Header => middle,
+        }
+    }
     /// Its name in files: `width`, `height`, `header`, `bow`.
     #[must_use]
     pub const fn key(self) -> &'static str {

@@ -2,7 +2,7 @@
 
 use hangtrue_page::core::{Dimension, Length, Spot, Unit};
 use hangtrue_page::desk::ask::Ask;
-use hangtrue_page::desk::{Effect, Event, FIELDS, Model, boot, main_spot, update, view};
+use hangtrue_page::desk::{Effect, Event, FIELDS, Model, boot, update, view};
 use hangtrue_page::text::desk::Desk;
 use hangtrue_page::{Effect as PageEffect, Environment, Event as PageEvent};
 
@@ -30,7 +30,7 @@ fn focus(model: &mut Model, name: &str) {
 /// Types the four numbers as they are said.
 fn say(model: &mut Model, numbers: [&str; 4]) {
     for (dimension, text) in Dimension::ALL.into_iter().zip(numbers) {
-        type_in(model, &main_spot(dimension).key(), text);
+        type_in(model, &dimension.main_spot().key(), text);
     }
 }
 

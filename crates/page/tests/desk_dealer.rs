@@ -4,7 +4,7 @@
 
 use hangtrue_page::core::{Dimension, Spot, Unit};
 use hangtrue_page::desk::ask::Ask;
-use hangtrue_page::desk::{Event, Model, boot, main_spot, update, view};
+use hangtrue_page::desk::{Event, Model, boot, update, view};
 use hangtrue_page::link::json::profile::parse;
 use hangtrue_page::{Environment, Event as PageEvent};
 
@@ -31,7 +31,7 @@ fn type_in(model: &mut Model, name: &str, value: &str) {
 /// Says four numbers that only the built-in rules let pass.
 fn say(model: &mut Model) {
     for (dimension, text) in Dimension::ALL.into_iter().zip(["97", "101 1/2", "9 1/2", "1 1/4"]) {
-        type_in(model, &main_spot(dimension).key(), text);
+        type_in(model, &dimension.main_spot().key(), text);
     }
 }
 
@@ -50,7 +50,7 @@ fn the_reading_without_which_no_door_is_made_is_asked_for_behind_the_four() {
     let mut model = ruled();
     assert_eq!(model.ask(), Ask::Say(Dimension::Width));
     for (dimension, text) in Dimension::ALL.into_iter().zip(["92", "101 1/2", "9 1/2", "1 1/4"]) {
-        type_in(&mut model, &main_spot(dimension).key(), text);
+        type_in(&mut model, &dimension.main_spot().key(), text);
     }
     assert_eq!(model.ask(), Ask::Required(Spot::LoopSillToBow));
     assert!(view(&model).contains("loop.sill_to_bow"), "its field is there");

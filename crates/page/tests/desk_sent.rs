@@ -4,7 +4,7 @@
 
 use hangtrue_page::core::order::{Date, Order};
 use hangtrue_page::core::{Dimension, Spot, check};
-use hangtrue_page::desk::{Action, Effect, Event, Model, Trouble, boot, main_spot, update, view};
+use hangtrue_page::desk::{Action, Effect, Event, Model, Trouble, boot, update, view};
 use hangtrue_page::link::code::{Said, characters, small, spaced};
 use hangtrue_page::link::{LinkError, url};
 use hangtrue_page::{Effect as PageEffect, Environment, Event as PageEvent};
@@ -36,7 +36,7 @@ fn press(model: &mut Model, code: &str) -> Vec<Effect> {
 
 fn say(model: &mut Model, numbers: [&str; 4]) {
     for (dimension, text) in Dimension::ALL.into_iter().zip(numbers) {
-        type_in(model, &main_spot(dimension).key(), text);
+        type_in(model, &dimension.main_spot().key(), text);
     }
 }
 
@@ -44,7 +44,7 @@ fn say(model: &mut Model, numbers: [&str; 4]) {
 fn sent(numbers: [&str; 4]) -> Order {
     let mut order = Order { vehicle: "Unit 7, blue box".into(), ..Order::default() };
     for (dimension, text) in Dimension::ALL.into_iter().zip(numbers) {
-        order.survey.add(main_spot(dimension), text);
+        order.survey.add(dimension.main_spot(), text);
     }
     order.claimed = check(&order.survey, &Default::default()).verdict;
     order.date = Some(Date { year: 2026, month: 2, day: 3 });

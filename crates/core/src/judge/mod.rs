@@ -14,7 +14,8 @@
 //! # How
 //! 1. [`least_squares`]: one network over all readings; unknowns are the four sizes and
 //!    ten ways in which a frame departs from a box, each with a pseudo-observation.
-//!    Baarda's w, redundancy numbers, least detectable errors come from it.
+//!    Baarda's w, redundancy numbers and least detectable errors (minimal detectable
+//!    biases) come from it.
 //! 2. The noise is not believed: tape (OIML R 35), the rounding this reader really does,
 //!    and the frame are taken at several scales, weighed by the readings themselves.
 //! 3. [`slips`]: each slip lists the readings that it would have turned into what was

@@ -22,6 +22,8 @@ use crate::survey::Survey;
 
 /// Sizes of slips are put into bins, each twice as large as the one before.
 const BINS: usize = 7;
+/// The middle of a bin as a multiple of its beginning: about the root of two.
+const BIN_MIDDLE: f64 = 1.4;
 /// A repeat of a number shares its slip this often: copied, or the same wrong edge.
 const SHARED: f64 = 0.2;
 
@@ -49,10 +51,8 @@ pub(super) fn next(
     let costs = &profile.costs;
     let mut list = Vec::new();
     for (dimension, known) in Dimension::ALL.into_iter().zip(known(fit.readings)) {
-        let [first, middle, _] = dimension.spots();
         if !known {
-            // Where three places are asked for, the middle is the one that is always taken.
-            let spot = if dimension == Dimension::Bow { first } else { middle };
+            let spot = dimension.main_spot();
             let (worth, checks) = (costs.miss, vec![dimension]);
             list.push(Next { spot, repeat: false, worth, checks, why: Why::Missing });
         }
@@ -98,6 +98,7 @@ fn suspect(survey: &Survey, judgement: &Judgement) -> Option<Spot> {
     likely.chain(closing).find(|spot| !settled(*spot))
 }
 
+/// The damaging part of every pattern, by size.
 fn hidden<'a>(
     fit: &Fit<'_>,
     patterns: &'a [Pattern],
@@ -154,28 +155,16 @@ fn offer(
     let variance = own + dot(&design, &times(&network.adjusted.covariance, &design));
     let mut worth = 0.0;
     for slip in hidden {
-        // A reading of the same dimension shares what is wrong with all of it.
-        let shared = match slip.pattern.about {
-            About::One(i) => {
-                let same = fit.readings.get(i).is_some_and(|r| r.spot.group() == spot.group());
-                if same { SHARED } else { 0.0 }
-            }
-            About::Whole(group) if group == spot.group() => 1.0,
-            About::Spot(other) if other == spot => 1.0,
-            // Who starts at the wrong mark does so on every long reading.
-            About::Long if expected > LONG => 1.0,
-            _ => 0.0,
-        };
         let moved = dot(&design, &slip.moves);
         let mut found = 0.0;
         for (bin, mass) in slip.bins.iter().enumerate() {
             if *mass > 0.0 {
                 #[expect(clippy::cast_precision_loss, reason = "0 to 6")]
-                let size = 1.4 * DAMAGE * libm::exp2(bin as f64);
+                let size = BIN_MIDDLE * DAMAGE * libm::exp2(bin as f64);
                 found += mass * uncovers(*mass, size * moved.abs() / variance.sqrt());
             }
         }
-        worth += miss * found * (1.0 - shared);
+        worth += miss * found * (1.0 - shared(fit, slip.pattern.about, spot, expected));
     }
     let checks: Vec<Dimension> = Dimension::ALL
         .into_iter()
@@ -191,14 +180,30 @@ fn offer(
     Some(Next { spot, repeat, worth, checks, why })
 }
 
+/// The share of a slip that a reading at `spot`, of about `expected` mm, would have too, 0 to 1: a
+/// reading of the same dimension shares what is wrong with all of it.
+fn shared(fit: &Fit<'_>, about: About, spot: Spot, expected: f64) -> f64 {
+    match about {
+        About::One(i) => {
+            let same = fit.readings.get(i).is_some_and(|r| r.spot.group() == spot.group());
+            if same { SHARED } else { 0.0 }
+        }
+        About::Whole(group) if group == spot.group() => 1.0,
+        About::Spot(other) if other == spot => 1.0,
+        // Who starts at the wrong mark does so on every long reading.
+        About::Long if expected > LONG => 1.0,
+        _ => 0.0,
+    }
+}
+
 /// Chance that a reading which the slip moves by `shift` standard deviations lifts a
 /// posterior of `mass` over the alarm.
 fn uncovers(mass: f64, shift: f64) -> f64 {
     if shift < 1e-6 {
         return 0.0;
     }
-    let odds = |p: f64| libm::log(p / (1.0 - p).max(1e-9));
-    let z = (odds(mass) - odds(ALARM) + 0.5 * shift * shift) / shift;
+    let log_odds = |p: f64| libm::log(p / (1.0 - p).max(1e-9));
+    let z = (log_odds(mass) - log_odds(ALARM) + 0.5 * shift * shift) / shift;
     0.5 * libm::erfc(-z * core::f64::consts::FRAC_1_SQRT_2)
 }
 

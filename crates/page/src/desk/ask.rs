@@ -4,7 +4,6 @@
 //! A clerk has no tape and no truck. So every finding is turned into a question that
 //! the person beside the truck can answer.
 
-use super::phone::main_spot;
 use hangtrue_core::bounds::HEADER_LEAST;
 use hangtrue_core::check::Report;
 use hangtrue_core::judge::{SlipKind, Why};
@@ -191,5 +190,5 @@ fn shallow(survey: &Survey, header: Length) -> Ask {
 /// its place.
 #[must_use]
 pub fn said_as(spot: Spot) -> Option<Dimension> {
-    spot.dimension().filter(|dimension| main_spot(*dimension) == spot)
+    spot.dimension().filter(|dimension| dimension.main_spot() == spot)
 }

@@ -16,7 +16,7 @@ mod view;
 pub use effect::Effect;
 pub use event::{Action, Camera, Event};
 pub use model::{Model, Screen};
-pub use phone::{FIELDS, Phone, main_spot};
+pub use phone::{FIELDS, Phone};
 pub use sent::{Sent, Trouble};
 pub use update::update;
 pub use view::view;
@@ -41,7 +41,7 @@ pub fn boot(mut environment: Environment, href: &str) -> (Model, Vec<Effect>) {
         let effects = update(&mut model, Event::Page(crate::Event::Open(behind.to_owned())));
         return (model, speak.into_iter().chain(effects).collect());
     }
-    let first = Field::first(main_spot(Dimension::Width)).name();
+    let first = Field::first(Dimension::Width.main_spot()).name();
     (model, speak.into_iter().chain([Effect::focus(first)]).collect())
 }
 

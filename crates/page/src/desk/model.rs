@@ -4,7 +4,7 @@ use super::ask::Ask;
 use super::effect::Effect;
 use super::event::Camera;
 use super::many::Many;
-use super::phone::{Phone, main_spot};
+use super::phone::Phone;
 use super::sent::{Sent, Trouble};
 use crate::address::DEALER_PAGE;
 use crate::language::title;
@@ -177,7 +177,7 @@ impl Model {
         let Ok(Outcome::Differs(all)) = self.characters() else { return None };
         all.iter().find_map(|one| match one {
             Misheard::Number { dimension, typed: Some(typed), likely } => Some(Ask::Misheard {
-                spot: main_spot(*dimension),
+                spot: dimension.main_spot(),
                 said: *typed,
                 meant: *likely.first()?,
             }),

@@ -7,22 +7,12 @@ use hangtrue_core::profile::Profile;
 use hangtrue_core::{Dimension, Spot, Survey, check};
 use hangtrue_link::code::Said;
 
-/// Where a number stands that is said without a place.
-#[must_use]
-pub const fn main_spot(dimension: Dimension) -> Spot {
-    let [first, middle, _] = dimension.spots();
-    match dimension {
-        Dimension::Bow => first,
-        Dimension::Width | Dimension::Height | Dimension::Header => middle,
-    }
-}
-
 /// The four fields, in the order they are said.
 pub const FIELDS: [Field; 4] = [
-    Field::first(main_spot(Dimension::Width)),
-    Field::first(main_spot(Dimension::Height)),
-    Field::first(main_spot(Dimension::Header)),
-    Field::first(main_spot(Dimension::Bow)),
+    Field::first(Dimension::Width.main_spot()),
+    Field::first(Dimension::Height.main_spot()),
+    Field::first(Dimension::Header.main_spot()),
+    Field::first(Dimension::Bow.main_spot()),
 ];
 
 /// An order that is being said.
@@ -98,7 +88,7 @@ impl Phone {
     pub fn said(&self) -> Said {
         let step = self.survey.unit.step();
         let numbers = Dimension::ALL.map(|dimension| {
-            let said = self.survey.lengths(main_spot(dimension)).next()?;
+            let said = self.survey.lengths(dimension.main_spot()).next()?;
             Some(match dimension {
                 Dimension::Bow => said.ceil_to(step),
                 Dimension::Width | Dimension::Height | Dimension::Header => said.floor_to(step),

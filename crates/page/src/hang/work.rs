@@ -13,15 +13,6 @@ use hangtrue_core::length::{ReadError, read};
 use hangtrue_core::order::Numbers;
 use hangtrue_core::{Dimension, Length, Spot, Survey, check};
 
-/// Where a number stands that is given without a place.
-pub(super) const fn main_spot(dimension: Dimension) -> Spot {
-    let [first, middle, _] = dimension.spots();
-    match dimension {
-        Dimension::Bow => first,
-        Dimension::Width | Dimension::Height | Dimension::Header => middle,
-    }
-}
-
 /// A number such as `12`, `12.25`, `12,25` or `12 1/4`.
 pub(super) fn number(text: &str) -> Option<f64> {
     // No exponents, no signs, no words for infinity.
@@ -41,7 +32,8 @@ pub(super) fn number(text: &str) -> Option<f64> {
 
 /// Turns as they are said: `12`, `12 1/4`.
 pub(super) fn turns_text(turns: f64) -> String {
-    let quarters = libm_round(turns * 4.0);
+    #[expect(clippy::cast_possible_truncation, reason = "a float cast saturates")]
+    let quarters = (turns * 4.0).round() as i64;
     let (whole, rest) = (quarters.div_euclid(4), quarters.rem_euclid(4));
     let part = ["", "1/4", "1/2", "3/4"].get(usize::try_from(rest).unwrap_or(0));
     match (whole, part.copied().unwrap_or("")) {
@@ -49,11 +41,6 @@ pub(super) fn turns_text(turns: f64) -> String {
         (0, part) => part.to_owned(),
         (whole, part) => [&whole.to_string(), " ", part].concat(),
     }
-}
-
-#[expect(clippy::cast_possible_truncation, reason = "a float cast saturates")]
-fn libm_round(value: f64) -> i64 {
-    value.round() as i64
 }
 
 impl Model {

@@ -2,7 +2,6 @@
 
 use super::Scene;
 use crate::desk::event::Action;
-use crate::desk::main_spot;
 use crate::field::Field;
 use hangtrue_core::say::capital;
 use hangtrue_link::code::{Misheard, Outcome, script};
@@ -62,7 +61,7 @@ fn told(scene: Scene<'_>, misheard: &Misheard) -> Markup {
             let values: Vec<String> = likely.iter().map(|value| speaker.length(*value)).collect();
             let typed = typed.map(|typed| speaker.length(typed));
             let name = capital(speaker.dimension(*dimension));
-            let field = Field::first(main_spot(*dimension));
+            let field = Field::first(dimension.main_spot());
             html! {
                 p.differs { ((text.number)(&name, typed.as_deref(), &values)) }
                 div.row {
