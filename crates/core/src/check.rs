@@ -67,11 +67,11 @@ pub fn check(survey: &Survey, profile: &Profile) -> Report {
 }
 
 /// Checks `survey` by every rule, and keeps to a judgement that was made of it a moment ago: the
-/// judge, which costs most of a check, is not asked again while a reading is typed. Of a reading
-/// that is no longer what it was when it was doubted nothing is said.
+/// judge, which costs most of a check, is not asked again while a reading is typed. Once the reading
+/// that it doubts is another, nothing is left of what it said.
 #[must_use]
 pub fn check_as_judged(survey: &Survey, profile: &Profile, judgement: &Judgement) -> Report {
-    let stands = judgement.likely.first().is_some_and(|doubted| {
+    let stands = judgement.likely.first().is_none_or(|doubted| {
         let entry = survey.entries(doubted.spot).get(doubted.index);
         entry.is_some_and(|entry| !entry.struck && entry.read == Ok(doubted.read))
     });
@@ -289,6 +289,10 @@ mod tests {
             survey.entries_mut(Spot::WidthLow)[0].struck = struck;
             assert_eq!(again(&survey), check_by_rules(&survey, &profile), "{text}");
         }
+        let none = Survey::default();
+        let asks = check(&none, &profile);
+        assert!(asks.judgement.likely.is_empty() && !asks.judgement.next.is_empty());
+        assert_eq!(check_as_judged(&none, &profile, &asks.judgement), asks);
         *survey.entries_mut(Spot::WidthLow) = asked;
         survey.set(Spot::WidthMiddle, 0, "92 1/4");
         assert_eq!(again(&survey).judgement, report.judgement);

@@ -189,6 +189,18 @@ fn where_nothing_was_typed_what_was_confirmed_stands() {
     assert!(!effects.iter().any(|effect| matches!(effect, Effect::Save(_))), "{effects:?}");
 }
 
+/// A judge that doubts nothing may still ask for a reading.
+#[test]
+fn what_the_judge_asks_for_is_shown_though_it_doubts_nothing() {
+    let mut model = Model::new(Environment::default());
+    update(&mut model, Event::Navigate("/check".into()));
+    let before = view(&model);
+    assert!(before.contains("Read the post-to-post width, middle"), "{before}");
+    update(&mut model, Event::Press("next".into()));
+    assert!(view(&model).contains("Read the post-to-post width, middle"), "{}", view(&model));
+    assert_eq!(view(&model), asked_anew(&model));
+}
+
 proptest! {
     /// Whatever happens: unless a reading is being typed, the screen is as if the judge had been
     /// asked for it, and only what is found is confirmed.
