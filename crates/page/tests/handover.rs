@@ -39,8 +39,7 @@ fn link(model: &Model) -> String {
 fn an_opened_order_takes_the_place_of_a_draft_only_after_a_second_answer() {
     let sent = link(&ready());
     let mut model = ready();
-    let name = "width.low".to_owned();
-    update(&mut model, Event::Input { name, value: "90".into() });
+    update(&mut model, Event::Input { name: "width.low".into(), value: "90".into() });
     let mine = model.order.clone();
     update(&mut model, Event::Open(sent));
     assert_eq!((model.step, &model.order), (Step::Opened, &mine));
@@ -79,9 +78,7 @@ fn without_a_draft_or_with_the_same_one_there_is_nothing_to_ask() {
 
 /// The print sheet within the screen's markup.
 fn sheet(model: &Model) -> String {
-    let screen = view(model);
-    let start = screen.find("<section class=\"paper\"").expect("a sheet");
-    screen[start..].to_owned()
+    view(model).split_once("<section class=\"paper\"").expect("a sheet").1.to_owned()
 }
 
 #[test]
