@@ -11,7 +11,7 @@ use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::judge::Judgement;
 use hangtrue_core::order::{Confirmed, Date, Order};
 use hangtrue_core::profile::Profile;
-use hangtrue_core::say::{Language, Speaker};
+use hangtrue_core::say::{Language, Message, Speaker};
 use hangtrue_core::{Finding, Length, Severity, Spot, Survey};
 use hangtrue_link::LinkError;
 
@@ -85,8 +85,10 @@ pub struct Model {
     pub proof: Option<Field>,
     /// What stands while a reading is typed.
     pub held: Held,
-    /// Whether a reading was typed since what is confirmed was held against what is found.
+    /// Whether a reading, or what it is judged by, was changed since what is confirmed was held against what is found.
     pub unsettled: bool,
+    /// What was said of each finding when it was confirmed.
+    pub seen: Vec<(Confirmed, Message)>,
     /// Readings that were offered and left out.
     pub skipped: Vec<Spot>,
     /// The reading that the one more is to replace: struck once that is typed.

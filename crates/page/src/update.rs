@@ -20,7 +20,7 @@ use crate::rest;
 use crate::step::Step;
 use hangtrue_core::length::is_plain;
 use hangtrue_core::say::Language;
-use hangtrue_core::{Entry, Unit, keypad};
+use hangtrue_core::{Entry, Finding, Unit, keypad};
 
 /// Takes `event` into `model`; the effects are to be carried out after drawing.
 pub fn update(model: &mut Model, event: Event) -> Vec<Effect> {
@@ -141,6 +141,7 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
     }
     if let Some(key) = name.strip_prefix(ANSWER) {
         dealer::answer(model, key, value);
+        model.unsettled = true;
         return keep(model).into_iter().collect();
     }
     let order = &mut model.order;
@@ -150,7 +151,10 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
                 order.survey.set_unit(unit);
             }
         }
-        ("prepared", answer) => order.survey.prepared = answer == "yes",
+        ("prepared", answer) => {
+            order.survey.prepared = answer == "yes";
+            model.unsettled = true;
+        }
         ("old-door", answer) => order.old_door_in = Some(answer == "yes"),
         ("vehicle", text) => text.clone_into(&mut order.vehicle),
         ("note", text) => text.clone_into(&mut order.note),
@@ -274,12 +278,15 @@ fn press(model: &mut Model, key: Key) -> Vec<Effect> {
 /// Confirms the finding of `key`, or takes that back. Only what was found can be confirmed.
 fn confirm(model: &mut Model, key: &str) -> Vec<Effect> {
     let report = model.report();
-    let found = report.findings.iter().map(confirmation).find(|c| confirm_key(c) == key);
-    let Some(found) = found else { return Vec::new() };
+    let of = |finding: &&Finding| confirm_key(&confirmation(finding)) == key;
+    let Some(finding) = report.findings.iter().find(of) else { return Vec::new() };
+    let found = confirmation(finding);
+    model.seen.retain(|(of, _)| *of != found);
     let confirmed = &mut model.order.confirmed;
     if confirmed.contains(&found) {
         confirmed.retain(|c| *c != found);
     } else {
+        model.seen.push((found.clone(), finding.message.clone()));
         confirmed.push(found);
     }
     if model.step != Step::Check {

@@ -221,3 +221,32 @@ proptest! {
         }
     }
 }
+
+/// Who confirmed that two readings are so far apart has not confirmed that they are further apart.
+#[test]
+fn what_is_found_of_other_numbers_is_not_confirmed() {
+    let spread = |model: &Model| {
+        let found = model.report().findings;
+        found.into_iter().find(|finding| finding.rule == "spread").map(|finding| finding.message)
+    };
+    let mut model = doubted();
+    for (name, text) in [("width.low", "92"), ("bow.first", "3/4"), ("bow.third", "2 1/4")] {
+        type_in(&mut model, name, text);
+    }
+    model.step = Step::Check;
+    let key = "confirm:spread:bow.third";
+    update(&mut model, Event::Press(key.into()));
+    let before = spread(&model).unwrap();
+    assert_eq!(model.order.confirmed.len(), 1, "{:?}", model.report().findings);
+    update(&mut model, Event::Input { name: "prepared".into(), value: "yes".into() });
+    update(&mut model, Event::Settled);
+    assert_eq!(model.order.confirmed.len(), 1, "what was found is the same");
+    type_in(&mut model, "bow.first", "1/2");
+    update(&mut model, Event::Settled);
+    assert!(spread(&model).is_some_and(|now| now != before));
+    assert_eq!(model.order.confirmed, []);
+    update(&mut model, Event::Press(key.into()));
+    assert_eq!(model.order.confirmed.len(), 1);
+    update(&mut model, Event::Press(key.into()));
+    assert_eq!(model.order.confirmed, []);
+}

@@ -10,6 +10,7 @@ use crate::event::{Action, Event};
 use crate::field::Field;
 use crate::model::{Held, Model, confirmation};
 use crate::rest;
+use hangtrue_core::Finding;
 
 /// Whether `event` is one of many by which a reading is typed.
 pub(super) fn types(event: &Event) -> bool {
@@ -31,11 +32,18 @@ pub(super) fn end(model: &mut Model) -> Option<Effect> {
     rest::unconfirm(model)
 }
 
-/// What is not found any more is not confirmed either; see [`rest::unconfirm`].
+/// What is not found any more is not confirmed either, nor is what is found of other numbers than
+/// those that were looked at; see [`rest::unconfirm`].
 pub(crate) fn unconfirm(model: &mut Model) -> Option<Effect> {
-    let found: Vec<_> = model.report().findings.iter().map(confirmation).collect();
+    let found = model.report().findings;
+    let seen = &model.seen;
     let before = model.order.confirmed.len();
-    model.order.confirmed.retain(|confirmed| found.contains(confirmed));
+    model.order.confirmed.retain(|confirmed| {
+        let other = |finding: &Finding| {
+            seen.iter().any(|(of, said)| of == confirmed && *said != finding.message)
+        };
+        found.iter().any(|finding| confirmation(finding) == *confirmed && !other(finding))
+    });
     if model.order.confirmed.len() == before { None } else { keep(model) }
 }
 

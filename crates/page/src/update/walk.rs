@@ -231,19 +231,19 @@ pub(super) fn file(model: &mut Model, name: &str, text: Option<&str>) -> Vec<Eff
 }
 
 /// Whether it is a table: by its name, or as its first line has two marks between cells, none with
-/// a space behind it as in a sentence, and the line of the link has as many.
+/// a space behind it as in a sentence, and what follows as many.
 fn is_table(name: &str, text: &str) -> bool {
-    let extension = name.rsplit('.').next().unwrap_or_default();
-    if ["csv", "tsv", "tab"].iter().any(|known| extension.eq_ignore_ascii_case(known)) {
+    let tail = name.get(name.len().saturating_sub(4)..).unwrap_or_default();
+    if [".csv", ".tsv", ".tab"].iter().any(|known| tail.eq_ignore_ascii_case(known)) {
         return true;
     }
-    let mut rest = text.lines();
-    let first = rest.next().unwrap_or_default();
-    ["\t", ";", ","].into_iter().any(|mark| {
-        let marks = first.matches(mark).count();
-        let prose = first.contains(&*[mark, " "].concat());
-        let row = |line: &str| line.matches(mark).count() >= marks && hangtrue_link::holds(line);
-        marks > 1 && !prose && rest.clone().any(row)
+    let text = text.as_bytes();
+    let end = text.iter().position(|byte| *byte == b'\n').unwrap_or(text.len());
+    let (first, rest) = text.split_at_checked(end).unwrap_or_default();
+    b"\t;,".iter().any(|mark| {
+        let marks = |part: &[u8]| part.iter().filter(|byte| *byte == mark).count();
+        let prose = first.windows(2).any(|pair| pair == [*mark, b' ']);
+        !prose && marks(first) > 1 && marks(rest) >= marks(first)
     })
 }
 
