@@ -110,7 +110,7 @@ impl DoorFile {
             post_least: length(self.post),
             track: self.track.map(TrackFile::track).unwrap_or_default(),
             panel: self.panel.map(PanelFile::panel).unwrap_or_default(),
-            drum_circumference: length(self.drum_circumference),
+            drum_circumference: self.drum_circumference.map(|drum| drum.0),
             preload_turns: self.preload_turns.map(|turns| turns.0),
         }
     }

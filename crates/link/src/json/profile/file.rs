@@ -10,7 +10,7 @@ use super::FORMAT;
 use super::fault::ProfileFault;
 use super::read::{Hold, Read, choice, record};
 use super::value::{
-    Email, Hex, Key, Measure, Number, NumberFormat, Page, Phone, Spoken, Text, Weight, Whole,
+    Drum, Email, Hex, Key, Measure, Number, NumberFormat, Page, Phone, Spoken, Text, Weight, Whole,
 };
 use crate::json::error::FileError;
 use crate::json::walk::At;
@@ -124,8 +124,8 @@ record! {
         track: Option<TrackFile>,
         /// Its panels.
         panel: Option<PanelFile>,
-        /// How far one turn of the drum lifts the door.
-        drum_circumference: Option<Measure>,
+        /// How far one turn of the drum lifts the door, 3 to 60 in.
+        drum_circumference: Option<Drum>,
         /// Turns left on the spring when the door is open.
         preload_turns: Option<Number<0, 20>>,
     }

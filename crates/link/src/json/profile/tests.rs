@@ -176,6 +176,16 @@ fn what_is_not_as_the_format_says_is_named_with_its_place() {
         "out-of-range",
         "costs.minute is 1e9. It can be 0 to 10000.",
     );
+    // The usual drum in its place would have the spring wound wrong.
+    for (drum, told) in
+        [("2 in", "2 in"), ("0 in", "0 in"), ("61 in", "61 in"), ("31.75 m", "1250 in")]
+    {
+        refused(
+            &format!(r#""doors":[{{"key":"a","name":"A","drum_circumference":"{drum}"}}]"#),
+            "out-of-range",
+            &format!("doors.0.drum_circumference is {told}. It can be 3 to 60."),
+        );
+    }
     refused(
         r#""questions":[{"key":"a","ask":"A?","kind":"text"},{"key":"a","ask":"A?","kind":"text"}]"#,
         "same-key",

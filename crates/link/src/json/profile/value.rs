@@ -1,5 +1,6 @@
 //! The values of a profile that are more than a text: lengths, weights, addresses.
 
+use hangtrue_core::hang::spring::DRUMS;
 use hangtrue_core::profile::{Colour, LANGUAGES, Numbering, Words, is_email, is_page, is_phone};
 use hangtrue_core::{Length, Unit, length};
 
@@ -72,6 +73,19 @@ impl Read for Measure {
         // A bare number would be another length in the other unit.
         let same = length::read(text, Unit::Millimetre) == Ok(inch);
         if same { Ok(Self(inch)) } else { Err(fault()) }
+    }
+}
+
+/// How far a turn lifts a door. Beyond [`DRUMS`] the page that hangs the door would go by the usual
+/// drum, and the spring be wound for another.
+pub(super) struct Drum(pub(super) Length);
+
+impl Read for Drum {
+    fn read(at: &At<'_, '_>) -> Result<Self, FileError> {
+        let Measure(drum) = Measure::read(at)?;
+        let found = drum.text(Unit::Inch);
+        let fault = ProfileFault::Range { found, least: 3, most: 60 };
+        if DRUMS.contains(&drum) { Ok(Self(drum)) } else { Err(at.error(fault)) }
     }
 }
 
@@ -217,6 +231,11 @@ mod schemas {
             "type": "string",
             "description": "A length with its unit: 96 1/4 in, 2445 mm.",
             "examples": ["96 1/4 in", "2445 mm"]
+        };
+        Drum, {
+            "type": "string",
+            "description": "A length with its unit, 3 to 60 in.",
+            "examples": ["12 1/2 in", "318 mm"]
         };
         Weight, {
             "type": "string",

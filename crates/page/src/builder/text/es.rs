@@ -235,8 +235,8 @@ pub(super) static WORDS: Words = Words {
         ("Its track.", "Su riel."),
         ("Its panels.", "Sus paneles."),
         (
-            "How far one turn of the drum lifts the door.",
-            "Cuánto sube la puerta con una vuelta del tambor.",
+            "How far one turn of the drum lifts the door, 3 to 60 in.",
+            "Cuánto sube la puerta con una vuelta del tambor, de 3 a 60 in.",
         ),
         (
             "Turns left on the spring when the door is open.",

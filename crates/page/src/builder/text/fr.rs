@@ -235,8 +235,8 @@ pub(super) static WORDS: Words = Words {
         ("Its track.", "Son rail."),
         ("Its panels.", "Ses panneaux."),
         (
-            "How far one turn of the drum lifts the door.",
-            "De combien un tour du tambour lève la porte.",
+            "How far one turn of the drum lifts the door, 3 to 60 in.",
+            "De combien un tour du tambour lève la porte, de 3 à 60 in.",
         ),
         (
             "Turns left on the spring when the door is open.",
