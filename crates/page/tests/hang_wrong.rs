@@ -351,6 +351,23 @@ fn what_is_typed_and_not_understood_is_not_the_usual() {
     }
 }
 
+/// Nor does a door pass by the usual figures in place of those.
+#[test]
+fn a_door_passes_by_what_was_typed_or_by_nothing() {
+    let mut model = opened(Unit::Inch);
+    assert!(go(&mut model, Step::Overhead).contains("The door passes."));
+    for (name, wrong) in
+        [("radius", "tight"), ("panel", "12 14"), ("slope", "45"), ("slope", "a little")]
+    {
+        put(&mut model, name, wrong);
+        let shown = view(&model);
+        assert!(!shown.contains("The door passes."), "{name} {wrong}: {shown}");
+        assert!(shown.contains("class=\"verdict-line stop\""), "{name} {wrong}: {shown}");
+        put(&mut model, name, "");
+        assert!(view(&model).contains("The door passes."), "{name}");
+    }
+}
+
 #[test]
 fn a_day_to_come_and_a_count_beyond_are_told_and_not_noted() {
     let mut model = opened(Unit::Inch);

@@ -8,6 +8,9 @@ use hangtrue_core::hang::overhead::{Assumed, BOW_WIDTH, Bows, Fit, Room, Swept, 
 use hangtrue_draw::Sheet;
 use maud::{Markup, PreEscaped, html};
 
+/// The fields of the door's own figures.
+const OWN: [&str; 7] = ["radius", "rise", "slope", "offset", "thickness", "panel", "gap"];
+
 pub(super) fn view(model: &Model) -> Markup {
     let text = &model.words().overhead;
     html! {
@@ -15,9 +18,11 @@ pub(super) fn view(model: &Model) -> Markup {
             (parts::heading(text.heading))
             p.lede { (text.lede) }
             (parts::caution(text.caution))
-            @match model.room() {
-                Some(room) => (answer(model, &room)),
-                None => (parts::verdict("stop", text.no_door)),
+            // Whether a door passes is not said by the usual in place of what was typed.
+            @match (OWN.iter().find_map(|name| parts::amiss(model, name)), model.room()) {
+                (Some(why), _) => (parts::verdict("stop", &why)),
+                (None, Some(room)) => (answer(model, &room)),
+                (None, None) => (parts::verdict("stop", text.no_door)),
             }
             (bows(model))
             (figures(model))

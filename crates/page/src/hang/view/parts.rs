@@ -40,6 +40,9 @@ pub(super) fn quiet(action: &Action, text: &str) -> Markup {
     html! { button.quiet type="button" data-act=(action.code()) { (text) } }
 }
 
+/// Falls of the upper track that are reckoned with, in degrees, as in a profile.
+const SLOPES: RangeInclusive<f64> = 0.0..=30.0;
+
 /// What a field takes.
 #[derive(Clone, Debug, PartialEq)]
 enum Takes {
@@ -71,7 +74,8 @@ impl Takes {
             "drum" => Self::LengthOf(DRUMS),
             "preload" => Self::NumberOf(PRELOADS),
             "turns" => Self::NumberOf(QuarterTurns::REACH),
-            "slope" | "coils" => Self::Number,
+            "slope" => Self::NumberOf(SLOPES),
+            "coils" => Self::Number,
             "per-day" => Self::Count(u16::MAX as u32),
             "stripes" => Self::Count(u32::MAX),
             "hung" | "service.date" => Self::Day,
