@@ -31,6 +31,19 @@ impl Entry {
     fn says(&self, length: Length, unit: Unit) -> bool {
         read(&self.text, unit).is_ok_and(|read| read == length)
     }
+    /// Changes the unit of its field from `was` to `unit`: see [`Survey::set_unit`].
+    pub fn set_unit(&mut self, was: Unit, unit: Unit) {
+        let Ok(length) = self.read else {
+            self.read = read(&self.text, unit);
+            return;
+        };
+        if !self.says(length, unit) {
+            self.text = [self.text.trim_end(), was.key()].join(" ");
+        }
+        if !self.says(length, unit) {
+            self.text = length.canonical(was);
+        }
+    }
     /// Whether nothing was typed: a field left alone is not an unreadable reading.
     #[must_use]
     pub fn is_blank(&self) -> bool {
@@ -91,16 +104,7 @@ impl Survey {
     pub fn set_unit(&mut self, unit: Unit) {
         let was = core::mem::replace(&mut self.unit, unit);
         for entry in self.entries.iter_mut().flatten() {
-            let Ok(length) = entry.read else {
-                entry.read = read(&entry.text, unit);
-                continue;
-            };
-            if !entry.says(length, unit) {
-                entry.text = [entry.text.trim_end(), was.key()].join(" ");
-            }
-            if !entry.says(length, unit) {
-                entry.text = length.canonical(was);
-            }
+            entry.set_unit(was, unit);
         }
     }
 

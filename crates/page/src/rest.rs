@@ -14,6 +14,7 @@ use crate::problems::{self, Problem};
 use crate::step::Step;
 use crate::text::{Later, Text};
 use crate::view;
+use hangtrue_core::Unit;
 use hangtrue_core::check::{Report, check_order, check_order_as_judged};
 use hangtrue_core::judge::Judgement;
 use hangtrue_core::profile::Profile;
@@ -97,6 +98,12 @@ pub(crate) fn minimums(scene: view::Scene<'_>) -> String {
 #[inline(never)]
 pub(crate) fn to_be_built(scene: view::Scene<'_>) -> Markup {
     view::to_be_built(scene)
+}
+
+/// The answers that are lengths, in another unit than they were typed in.
+#[inline(never)]
+pub(crate) fn keep_answers(model: &mut Model, was: Unit) {
+    crate::update::keep_answers(model, was);
 }
 
 /// What is not found any more is not confirmed either.

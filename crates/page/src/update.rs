@@ -6,7 +6,7 @@ mod handover;
 mod typing;
 mod walk;
 
-pub(crate) use dealer::{ANSWER, after_the_readings};
+pub(crate) use dealer::{ANSWER, after_the_readings, keep_answers};
 pub(crate) use typing::unconfirm;
 
 use crate::address::Address;
@@ -148,7 +148,12 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
     match (name, value) {
         ("unit", key) => {
             if let Some(unit) = Unit::from_key(key) {
+                let was = order.survey.unit;
                 order.survey.set_unit(unit);
+                // The first screens have no question that a length would answer.
+                if !(order.answers.is_empty() || model.environment.partial) {
+                    rest::keep_answers(model, was);
+                }
             }
         }
         ("prepared", answer) => {

@@ -3,6 +3,7 @@
 #![allow(clippy::unwrap_used, clippy::panic)]
 
 use hangtrue_page::core::check::Verdict;
+use hangtrue_page::core::profile::{Kind, Question};
 use hangtrue_page::core::{Dimension, Length, Unit};
 use hangtrue_page::link::json::profile::parse;
 use hangtrue_page::{Effect, Environment, Event, Model, Step, update, view};
@@ -234,5 +235,27 @@ fn hostile_texts_stay_text() {
         press(&mut model, "next");
         let screen = view(&model);
         assert!(!screen.contains("<img") && !screen.contains("<script"), "{step:?}");
+    }
+}
+
+/// A lift of 30 in is no 30 mm because the readings go on in millimetres.
+#[test]
+fn another_unit_changes_no_answer() {
+    let mut model = model(PRAIRIE);
+    let profile = model.profile.clone();
+    let length = |question: &&Question| matches!(question.kind, Kind::Length { .. });
+    let key = &profile.questions.iter().find(length).unwrap().key;
+    let name = ["answer:", key].concat();
+    for (typed, kept) in
+        [("30", "30 in"), ("30 1/2 in", "30 1/2 in"), ("750 mm", "750 mm"), ("so", "so")]
+    {
+        type_in(&mut model, "unit", "in");
+        type_in(&mut model, &name, typed);
+        type_in(&mut model, "answer:tail-lights", "30");
+        type_in(&mut model, "unit", "mm");
+        assert_eq!(model.answer(key), kept);
+        assert_eq!(model.answer("tail-lights"), "30", "it is no length");
+        type_in(&mut model, "unit", "in");
+        assert_eq!(model.answer(key), kept);
     }
 }

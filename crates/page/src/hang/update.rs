@@ -13,7 +13,7 @@ use hangtrue_core::hang::inspection::{Check, Found, Measure};
 use hangtrue_core::hang::record::{Place, QuarterTurns, Record};
 use hangtrue_core::hang::weight::{Scale, Weight};
 use hangtrue_core::length::read;
-use hangtrue_core::{Dimension, Spot, Survey, Unit};
+use hangtrue_core::{Dimension, Entry, Survey, Unit};
 use hangtrue_link::json::text::Node;
 use hangtrue_link::json::{self, FileError};
 use hangtrue_link::record::{Opened, decode, url};
@@ -179,10 +179,9 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
 fn set_unit(model: &mut Model, unit: Unit) {
     let (was, scales) = (model.unit(), [model.scale(), Scale::of(unit)]);
     let length = |text: &str| {
-        let (mut survey, [spot, ..]) = (Survey::new(was), Spot::ALL);
-        survey.add(spot, text);
-        survey.set_unit(unit);
-        survey.entries(spot).first().map_or_else(String::new, |entry| entry.text.clone())
+        let mut entry = Entry::new(text, was);
+        entry.set_unit(was, unit);
+        entry.text
     };
     let weight = |text: &str| {
         let [before, after] = scales.map(|scale| Weight::read(text, scale));

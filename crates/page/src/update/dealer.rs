@@ -6,7 +6,8 @@ use crate::model::Model;
 use crate::rules::in_force;
 use crate::step::Step;
 use hangtrue_core::order::Answer;
-use hangtrue_core::profile::Profile;
+use hangtrue_core::profile::{Kind, Profile, Question};
+use hangtrue_core::{Entry, Unit};
 
 /// The name of an answer's field begins with this; the question's key follows.
 pub(crate) const ANSWER: &str = "answer:";
@@ -33,6 +34,20 @@ pub(super) fn answer(model: &mut Model, key: &str, text: &str) {
     answers.retain(|answer| answer.question != key);
     if !text.is_empty() {
         answers.push(Answer { question: key.to_owned(), answer: text.to_owned() });
+    }
+}
+
+/// The unit was another: no answer changes its meaning; see [`crate::rest::keep_answers`].
+pub(crate) fn keep_answers(model: &mut Model, was: Unit) {
+    let is_length = |question: &Question| matches!(question.kind, Kind::Length { .. });
+    let unit = model.order.survey.unit;
+    for answer in &mut model.order.answers {
+        let mut asked = model.profile.questions.iter();
+        if asked.any(|question| question.key == answer.question && is_length(question)) {
+            let mut entry = Entry::new(&answer.answer, was);
+            entry.set_unit(was, unit);
+            answer.answer = entry.text;
+        }
     }
 }
 
