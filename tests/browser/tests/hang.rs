@@ -300,5 +300,31 @@ pub(crate) async fn sticker_and_card_are_read_from_paper(browser: &mut Browser) 
             ensure!(flat.contains(wanted), "{form} lacks `{wanted}`: {flat}");
         }
     }
+    // In no language is a word of the sticker cut off: a line of its box is in points.
+    browser.tap("input[name=print][value=sticker]").await?;
+    for language in ["en", "es", "fr"] {
+        browser.tap(&format!(".languages [lang={language}]")).await?;
+        browser.until(&format!("document.documentElement.lang === '{language}'")).await?;
+        let file = folder.path().join("sticker.pdf");
+        std::fs::write(&file, browser.print_edge_to_edge(5.0, 3.0).await?)?;
+        let pdf = file.to_str().context("a path in UTF-8")?;
+        let boxes = String::from_utf8(output("pdftotext", &["-bbox", pdf, "-"])?)?;
+        let lowest = 29.5 / 25.4 * 72.0;
+        for word in boxes.lines().filter(|line| line.trim_start().starts_with("<word")) {
+            let at = |name: &str| {
+                let rest = word.split_once(name).map(|(_, rest)| rest);
+                rest.and_then(|rest| rest.split('"').nth(1)?.parse::<f64>().ok())
+            };
+            let (Some(top), Some(foot)) = (at("yMin="), at("yMax=")) else {
+                anyhow::bail!("no box: {word}")
+            };
+            ensure!(top >= 0.0 && foot <= lowest, "{language}: cut off: {word}");
+        }
+        let all =
+            "[...document.querySelectorAll('.print-sticker p')].map(p => p.textContent).join(' ')";
+        let all = browser.value(all).await?;
+        let all = all.as_str().context("a text")?.split_whitespace().count();
+        ensure!(boxes.matches("<word").count() == all, "{language}: {all} words, of which {boxes}");
+    }
     Ok(())
 }

@@ -4,9 +4,11 @@
 use super::record::{code, rows};
 use crate::hang::model::Model;
 use crate::hang::work::turns_text;
+use crate::text::Text;
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::inspection::{Check, Found};
 use hangtrue_core::hang::record::Place;
+use hangtrue_core::length::read;
 use hangtrue_link::qr::Surface;
 use maud::{Markup, html};
 
@@ -42,13 +44,14 @@ fn sticker(model: &Model, link: &str) -> Markup {
         section.print.print-sticker {
             figure { @if let Some(code) = code(model, link, Surface::Paper) { (code) } }
             div {
-                p { b { (text.scan) } }
+                // First: what has no room is cut at the end.
+                p { b { (text.warning) } }
+                p { (text.scan) }
                 @if !model.record.serial.is_empty() { p { (model.record.serial) } }
                 p { (opening(model)) }
                 @if let Some(turns) = model.record.turns {
                     p { ((model.words().spring.count)(&turns_text(turns.turns()))) }
                 }
-                p { b { (text.warning) } }
             }
         }
     }
@@ -84,7 +87,7 @@ fn sheet(model: &Model, link: &str) -> Markup {
                         @if !record.built.text(place).is_empty() {
                             li {
                                 span { ((model.words().tracks.place)(place)) }
-                                b { (record.built.text(place)) }
+                                b { (measured(model, record.built.text(place))) }
                             }
                         }
                     }
@@ -108,6 +111,11 @@ fn sheet(model: &Model, link: &str) -> Markup {
     }
 }
 
+/// A reading with its unit; as it was typed where it is none.
+fn measured(model: &Model, typed: &str) -> String {
+    read(typed, model.unit()).map_or_else(|_| typed.to_owned(), |length| model.told(length))
+}
+
 fn found(model: &Model, check: Check) -> Markup {
     let [in_order, not] = model.words().yes_no;
     let [holds, fails] = model.words().inspection.finding;
@@ -123,10 +131,11 @@ fn found(model: &Model, check: Check) -> Markup {
         Some(false) => fails,
         None => "",
     };
+    let colon = Text::of(model.language()).colon;
     html! {
         li {
             span { ((model.words().inspection.check)(check)) }
-            b { (value) @if !finding.is_empty() { ": " (finding) } }
+            b { (value) @if !finding.is_empty() { (colon) (finding) } }
         }
     }
 }
