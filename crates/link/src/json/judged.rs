@@ -17,7 +17,7 @@ pub struct LikelySlip {
     /// What it was probably meant to be; `null` where no value stands out.
     pub value: Option<String>,
     /// Posterior probability that this reading slipped, 0 to 1.
-    pub odds: f64,
+    pub probability: f64,
 }
 
 impl LikelySlip {
@@ -29,7 +29,7 @@ impl LikelySlip {
             slip: likely.slip.key(),
             reading: likely.spot.key(),
             value: likely.value.map(|value| value.text(speaker.unit)),
-            odds: rounded(likely.posterior),
+            probability: rounded(likely.posterior),
         }
     }
 }
