@@ -60,9 +60,8 @@ pub fn find(text: &str) -> Result<String, LinkError> {
 /// Whether `piece` was another link's payload than the one that is whole: of its version, and no
 /// beginning of it, as mail programs show long addresses.
 fn is_another(piece: &str, payload: &str) -> bool {
-    let same = |(a, b): (char, char)| alphabet::symbol(a) == alphabet::symbol(b);
-    let version = piece.chars().zip(payload.chars()).take(1).all(same);
-    version && !(piece.len() <= payload.len() && piece.chars().zip(payload.chars()).all(same))
+    let begins = payload.get(..piece.len()).is_some_and(|head| head.eq_ignore_ascii_case(piece));
+    piece.as_bytes().first() == payload.as_bytes().first() && !begins
 }
 
 /// Whether there is a whole payload in `text`, be it one too many.

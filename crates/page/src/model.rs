@@ -11,7 +11,7 @@ use hangtrue_core::check::{Report, Verdict};
 use hangtrue_core::judge::Judgement;
 use hangtrue_core::order::{Confirmed, Date, Order};
 use hangtrue_core::profile::Profile;
-use hangtrue_core::say::{Language, Message, Speaker};
+use hangtrue_core::say::{Language, Speaker};
 use hangtrue_core::{Finding, Length, Severity, Spot, Survey};
 use hangtrue_link::LinkError;
 
@@ -37,11 +37,10 @@ pub enum Unopened {
     Link(LinkError),
     /// The record of a hung door, by its payload: another page opens it.
     Record(String),
-    /// A file without a link in it. Other files are opened at the counter desk: what reads
-    /// them weighs some 20 KB gzip.
+    /// A file without a link in it, or with more: the cells of a table may say other numbers than
+    /// the link beside them. Other files are opened at the counter desk: what reads them weighs
+    /// some 20 KB gzip.
     File,
-    /// A table: the cells beside the link may say other numbers, and are held against it there.
-    Table,
 }
 
 /// An order that was sent, as far as it could be read.
@@ -87,8 +86,8 @@ pub struct Model {
     pub held: Held,
     /// Whether a reading, or what it is judged by, was changed since what is confirmed was held against what is found.
     pub unsettled: bool,
-    /// What was said of each finding when it was confirmed.
-    pub seen: Vec<(Confirmed, Message)>,
+    /// Each finding as it was when it was confirmed.
+    pub seen: Vec<Finding>,
     /// Readings that were offered and left out.
     pub skipped: Vec<Spot>,
     /// The reading that the one more is to replace: struck once that is typed.

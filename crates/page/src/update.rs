@@ -286,12 +286,12 @@ fn confirm(model: &mut Model, key: &str) -> Vec<Effect> {
     let of = |finding: &&Finding| confirm_key(&confirmation(finding)) == key;
     let Some(finding) = report.findings.iter().find(of) else { return Vec::new() };
     let found = confirmation(finding);
-    model.seen.retain(|(of, _)| *of != found);
+    model.seen.retain(|seen| confirmation(seen) != found);
     let confirmed = &mut model.order.confirmed;
     if confirmed.contains(&found) {
         confirmed.retain(|c| *c != found);
     } else {
-        model.seen.push((found.clone(), finding.message.clone()));
+        model.seen.push(finding.clone());
         confirmed.push(found);
     }
     if model.step != Step::Check {

@@ -308,9 +308,9 @@ fn a_table_is_not_opened_by_the_link_in_it() {
         ("A.TSV", link.clone()),
     ] {
         let model = open(name, &text);
-        assert_eq!(model.opened, Some(Err(Unopened::Table)), "{text}");
+        assert_eq!(model.opened, Some(Err(Unopened::File)), "{text}");
         let shown = view(&model);
-        assert!(shown.contains("It is a table") && shown.contains("desk.html"), "{shown}");
+        assert!(shown.contains("no message with one") && shown.contains("desk.html"), "{shown}");
     }
     for text in [" {\"link\":\"", "\u{feff}[{\"link\":\""] {
         let text = [text, &link, "\"}"].concat();

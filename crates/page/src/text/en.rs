@@ -184,10 +184,8 @@ pub(super) static LATER: Later = Later {
         record: "A door's record",
         to_record: "Open the record",
         damaged_file: "This file cannot be opened",
-        no_order: "There is no order's link in it. The counter desk opens other files too: orders \
+        no_order: "It is no order's link, and no message with one. The counter desk opens other files too: orders \
                    saved there, pictures of a code, tables.",
-        table: "It is a table, and its cells may say other numbers than the link in it. The counter \
-                desk holds them against each other.",
         adopt: "Work on this order",
         own: "To my own readings",
         written: |date| format!("Written {date}"),

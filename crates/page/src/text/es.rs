@@ -188,10 +188,8 @@ pub(super) static LATER: Later = Later {
         record: "El registro de una puerta",
         to_record: "Abrir el registro",
         damaged_file: "Este archivo no se puede abrir",
-        no_order: "No lleva el enlace de ningún pedido. El mostrador abre también otros archivos: \
+        no_order: "No es el enlace de un pedido ni un mensaje con uno. El mostrador abre también otros archivos: \
                    pedidos guardados allí, fotos de un código, tablas.",
-        table: "Es una tabla, y sus celdas pueden decir otros números que el enlace que lleva. El \
-                mostrador los compara.",
         adopt: "Trabajar con este pedido",
         own: "A mis propias medidas",
         written: |date| format!("Escrito el {date}"),

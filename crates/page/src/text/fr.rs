@@ -192,10 +192,8 @@ pub(super) static LATER: Later = Later {
         record: "La fiche d’une porte",
         to_record: "Ouvrir la fiche",
         damaged_file: "Ce fichier ne peut pas être ouvert",
-        no_order: "Il ne contient aucun lien de commande. Le comptoir ouvre aussi d’autres \
+        no_order: "Ce n’est ni le lien d’une commande ni un message avec un lien. Le comptoir ouvre aussi d’autres \
                    fichiers : commandes enregistrées là-bas, photos d’un code, tableaux.",
-        table: "C’est un tableau, et ses cellules peuvent dire d’autres nombres que le lien qu’il \
-                contient. Le comptoir les compare.",
         adopt: "Travailler sur cette commande",
         own: "À mes propres mesures",
         written: |date| format!("Écrite le {date}"),

@@ -369,10 +369,8 @@ pub struct Opened {
     pub to_record: &'static str,
     /// Heading over a file that could not be read.
     pub damaged_file: &'static str,
-    /// It is no order: a picture, a file of another program, one that was changed.
+    /// It is no link and no message: a picture, a table, a file of another program.
     pub no_order: &'static str,
-    /// It is a table with a link in it: its cells may say other numbers.
-    pub table: &'static str,
     /// Make it the draft.
     pub adopt: &'static str,
     /// To one's own survey.

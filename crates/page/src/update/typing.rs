@@ -40,7 +40,8 @@ pub(crate) fn unconfirm(model: &mut Model) -> Option<Effect> {
     let before = model.order.confirmed.len();
     model.order.confirmed.retain(|confirmed| {
         let other = |finding: &Finding| {
-            seen.iter().any(|(of, said)| of == confirmed && *said != finding.message)
+            let other = |seen: &Finding| seen.message != finding.message;
+            seen.iter().any(|seen| confirmation(seen) == *confirmed && other(seen))
         };
         found.iter().any(|finding| confirmation(finding) == *confirmed && !other(finding))
     });

@@ -213,21 +213,19 @@ pub(super) fn open(model: &mut Model, text: &str) -> Vec<Effect> {
 pub(super) fn file(model: &mut Model, name: &str, text: Option<&str>) -> Vec<Effect> {
     let text = text.map(|text| text.trim_start_matches(['\u{feff}', ' ', '\r', '\n']));
     // A file without a link in it is for the counter desk, and so is one with more in it.
-    let why = match text {
-        Some(text) if hangtrue_link::find(text) == Err(LinkError::NotFound) => Unopened::File,
-        Some(text) if text.starts_with(['{', '[']) => Unopened::File,
-        Some(text) if is_table(name, text) => Unopened::Table,
-        Some(text) => {
-            let mut effects = open(model, text);
-            // Back leads to where the file was chosen.
-            effects.insert(0, Effect::Push(model.address()));
-            return effects;
-        }
-        None => Unopened::File,
+    let Some(text) = text.filter(|text| {
+        hangtrue_link::find(text) != Err(LinkError::NotFound)
+            && !text.starts_with(['{', '['])
+            && !is_table(name, text)
+    }) else {
+        model.opened = Some(Err(Unopened::File));
+        show(model, Step::Opened);
+        return vec![Effect::Push(model.address()), Effect::Top];
     };
-    model.opened = Some(Err(why));
-    show(model, Step::Opened);
-    vec![Effect::Push(model.address()), Effect::Top]
+    let mut effects = open(model, text);
+    // Back leads to where the file was chosen.
+    effects.insert(0, Effect::Push(model.address()));
+    effects
 }
 
 /// Whether it is a table: by its name, or as its first line has two marks between cells, none with

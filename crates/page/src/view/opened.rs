@@ -28,9 +28,6 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 Unopened::File => {
                     (scene.later().opened.damaged_file, scene.later().opened.no_order.to_owned())
                 }
-                Unopened::Table => {
-                    (scene.later().opened.damaged_file, scene.later().opened.table.to_owned())
-                }
             };
             html! {
                 (parts::heading(heading))
@@ -38,7 +35,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 @if let Unopened::Record(payload) = why {
                     p { a.button href=(address::record(payload)) { (scene.later().opened.to_record) } }
                 }
-                @if matches!(why, Unopened::File | Unopened::Table) { p { a.alone href=(DESK_PAGE) { (scene.text().start.desk) } } }
+                @if *why == Unopened::File { p { a.alone href=(DESK_PAGE) { (scene.text().start.desk) } } }
                 p { (parts::to(Step::Start, scene.text().start.heading)) }
             }
         }
