@@ -86,8 +86,8 @@ pub struct Model {
     pub held: Held,
     /// Whether a reading, or what it is judged by, was changed since what is confirmed was held against what is found.
     pub unsettled: bool,
-    /// Each finding as it was when it was confirmed.
-    pub seen: Vec<Finding>,
+    /// What was confirmed since the page was opened: see [`seen`].
+    pub seen: Vec<String>,
     /// Readings that were offered and left out.
     pub skipped: Vec<Spot>,
     /// The reading that the one more is to replace: struck once that is typed.
@@ -229,6 +229,14 @@ impl Model {
 #[must_use]
 pub fn confirmation(finding: &Finding) -> Confirmed {
     Confirmed { rule: finding.rule.to_owned(), spot: finding.spots.first().copied() }
+}
+
+/// A finding with its numbers, as a person saw it; the name of its checkbox and a line end come
+/// first.
+#[must_use]
+pub fn seen(finding: &Finding) -> String {
+    let said = Speaker::default().say(&finding.message);
+    [&confirm_key(&confirmation(finding)), "\n", &said].concat()
 }
 
 /// The name of a finding's checkbox.

@@ -15,7 +15,7 @@ use crate::effect::Effect;
 use crate::event::{Action, Event, Key};
 use crate::field::Field;
 use crate::language::title;
-use crate::model::{Model, confirm_key, confirmation};
+use crate::model::{Model, confirm_key, confirmation, seen};
 use crate::rest;
 use crate::step::Step;
 use hangtrue_core::length::is_plain;
@@ -286,12 +286,11 @@ fn confirm(model: &mut Model, key: &str) -> Vec<Effect> {
     let of = |finding: &&Finding| confirm_key(&confirmation(finding)) == key;
     let Some(finding) = report.findings.iter().find(of) else { return Vec::new() };
     let found = confirmation(finding);
-    model.seen.retain(|seen| confirmation(seen) != found);
     let confirmed = &mut model.order.confirmed;
     if confirmed.contains(&found) {
         confirmed.retain(|c| *c != found);
     } else {
-        model.seen.push(finding.clone());
+        model.seen.push(seen(finding));
         confirmed.push(found);
     }
     if model.step != Step::Check {

@@ -8,7 +8,7 @@ use crate::draft::keep;
 use crate::effect::Effect;
 use crate::event::{Action, Event};
 use crate::field::Field;
-use crate::model::{Held, Model, confirmation};
+use crate::model::{Held, Model, confirm_key, confirmation, seen};
 use crate::rest;
 use hangtrue_core::Finding;
 
@@ -36,14 +36,14 @@ pub(super) fn end(model: &mut Model) -> Option<Effect> {
 /// those that were looked at; see [`rest::unconfirm`].
 pub(crate) fn unconfirm(model: &mut Model) -> Option<Effect> {
     let found = model.report().findings;
-    let seen = &model.seen;
     let before = model.order.confirmed.len();
+    let known = &model.seen;
     model.order.confirmed.retain(|confirmed| {
-        let other = |finding: &Finding| {
-            let other = |seen: &Finding| seen.message != finding.message;
-            seen.iter().any(|seen| confirmation(seen) == *confirmed && other(seen))
-        };
-        found.iter().any(|finding| confirmation(finding) == *confirmed && !other(finding))
+        let key = [&confirm_key(confirmed), "\n"].concat();
+        // A draft that was opened again brings none.
+        let noted = known.iter().any(|seen| seen.starts_with(&key));
+        let stands = |finding: &Finding| !noted || known.contains(&seen(finding));
+        found.iter().any(|finding| confirmation(finding) == *confirmed && stands(finding))
     });
     if model.order.confirmed.len() == before { None } else { keep(model) }
 }
