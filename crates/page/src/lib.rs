@@ -8,6 +8,7 @@
 #![cfg_attr(not(test), warn(clippy::arithmetic_side_effects))]
 
 mod address;
+mod answers;
 mod boot;
 pub mod builder;
 pub mod desk;

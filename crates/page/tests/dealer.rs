@@ -259,3 +259,22 @@ fn another_unit_changes_no_answer() {
         assert_eq!(model.answer(key), kept);
     }
 }
+
+/// A bare number is in the order's unit, and its reader may think in the other.
+#[test]
+fn a_length_that_was_answered_is_shown_with_its_unit() {
+    let mut model = model(PRAIRIE);
+    to_the_proof(&mut model);
+    type_in(&mut model, "answer:clip-offset", "4");
+    type_in(&mut model, "answer:grab-rail", "yes");
+    update(&mut model, Event::Navigate("/check".into()));
+    let shown = view(&model);
+    assert!(shown.contains("<span class=\"typed\">4 in</span>"), "{shown}");
+    let link = hangtrue_page::link::url("https://d.example/", &model.order).unwrap();
+    let mut reader = self::model(PRAIRIE);
+    update(&mut reader, Event::Open(link));
+    let shown = view(&reader);
+    assert!(shown.contains("<span class=\"typed\">4 in</span>"), "{shown}");
+    let on_paper = "from the roof skin? 4 in; Is there a grab rail on the left post? Yes";
+    assert!(shown.contains(on_paper), "{shown}");
+}

@@ -34,7 +34,12 @@ fn opened(rules: Result<Profile, String>, door: &str) -> Model {
     };
     let order = Order {
         survey: survey("12 1/2", "1"),
-        answers: vec![answer("door", door), answer("side-seal", "bulb")],
+        answers: vec![
+            answer("door", door),
+            answer("side-seal", "bulb"),
+            answer("clip-offset", "4"),
+            answer("grab-rail", "yes"),
+        ],
         ..Order::default()
     };
     let payload = hangtrue_link::encode(&order).unwrap();
@@ -67,7 +72,7 @@ fn the_door_line_of_the_order_is_the_door_that_is_hung() {
     assert!(markup.contains("Rules of Prairie Door Works, revision 4"), "{markup}");
     // What was ordered, in the dealer's words.
     let markup = go(&mut model, Step::Delivery);
-    for said in ["High Lift 900", "Which side seals?", "Bulb seal"] {
+    for said in ["High Lift 900", "Which side seals?", "Bulb seal", "<b>4 in</b>", "<b>Yes</b>"] {
         assert!(markup.contains(said), "{said}: {markup}");
     }
     // Its track and panels: nothing that the profile says is assumed, and it passes.

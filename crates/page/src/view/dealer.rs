@@ -1,6 +1,7 @@
 //! A dealer's name, texts, door lines and questions.
 
 use super::{Scene, parts, problems};
+use crate::answers::told;
 use crate::event::Action;
 use crate::text::Later;
 use crate::update::ANSWER;
@@ -183,7 +184,7 @@ pub(super) fn answers(scene: Scene<'_>, change: bool) -> Markup {
                 h2 { (scene.later().dealer.answers) }
                 ul.read {
                     @for answer in &model.order.answers {
-                        @let (ask, shown) = told(scene, &answer.question, &answer.answer);
+                        @let [ask, shown] = told(&model.profile, model.speaker(), answer);
                         li {
                             span.spot { (ask) }
                             span.typed { (shown) }
@@ -191,7 +192,7 @@ pub(super) fn answers(scene: Scene<'_>, change: bool) -> Markup {
                                 (parts::quiet_about(
                                     &Action::Answer(answer.question.clone()),
                                     scene.text().button.change,
-                                    ask,
+                                    &ask,
                                 ))
                             }
                         }
@@ -200,26 +201,4 @@ pub(super) fn answers(scene: Scene<'_>, change: bool) -> Markup {
             }
         }
     }
-}
-
-/// A question and its answer as they are shown: in the dealer's words where the profile
-/// has them, else as the order has them.
-pub(super) fn told<'a>(scene: Scene<'a>, key: &'a str, answer: &'a str) -> (&'a str, &'a str) {
-    let profile = &scene.model.profile;
-    if key == DOOR {
-        let door = profile.doors.iter().find(|door| door.key == answer);
-        return (
-            scene.later().dealer.door,
-            door.map_or(answer, |door| door.name.in_language(scene.language().key())),
-        );
-    }
-    let Some(question) = profile.questions.iter().find(|question| question.key == key) else {
-        return (key, answer);
-    };
-    let shown = match (&question.kind, answer) {
-        (Kind::YesNo, "yes") => scene.text().frame.yes,
-        (Kind::YesNo, "no") => scene.text().frame.no,
-        _ => question.shown(answer, scene.language().key()),
-    };
-    (question.ask.in_language(scene.language().key()), shown)
 }

@@ -4,9 +4,10 @@
 //! can grow without bound (note, readings, findings) is counted in lines here and cut
 //! where the room ends, and the sheet says that it was.
 
-use super::{Scene, check, dealer, picture, qr, voice};
+use super::{Scene, check, picture, qr, voice};
+use crate::answers::told;
 use crate::message::number;
-use hangtrue_core::order::{Answer, Order};
+use hangtrue_core::order::Order;
 use hangtrue_core::say::capital;
 use hangtrue_core::{Dimension, Entry, Finding, Length, Severity, Spot};
 use hangtrue_link::code::{Said, characters, small, spell};
@@ -97,10 +98,10 @@ fn code(scene: Scene<'_>, order: &Order) -> Markup {
 /// the profile is at hand, else by their keys.
 fn options(scene: Scene<'_>, order: &Order) -> String {
     let mut text = String::new();
-    for Answer { question, answer } in &order.answers {
-        let (ask, shown) = dealer::told(scene, question, answer);
+    for answer in &order.answers {
+        let [ask, shown] = told(&scene.model.profile, scene.model.speaker(), answer);
         let between = if ask.ends_with('?') { " " } else { scene.text().colon };
-        for piece in [if text.is_empty() { "" } else { "; " }, ask, between, shown] {
+        for piece in [if text.is_empty() { "" } else { "; " }, &ask, between, &shown] {
             text.push_str(piece);
         }
     }

@@ -1,13 +1,11 @@
 //! What came, and the opening measured again.
 
 use super::parts;
+use crate::answers::told;
 use crate::hang::model::Model;
-use crate::text::Later;
 use hangtrue_core::Spot;
 use hangtrue_core::hang::delivery::{Compared, Part, compare, rollers};
-use hangtrue_core::order::Answer;
-use hangtrue_core::profile::DOOR;
-use hangtrue_core::say::capital;
+use hangtrue_core::say::{Speaker, capital};
 use maud::{Markup, html};
 
 /// The places that are measured again.
@@ -44,28 +42,14 @@ pub(super) fn view(model: &Model) -> Markup {
 /// What the dealer asked and the order answers: which door line, which seals.
 fn ordered(model: &Model) -> Markup {
     let order = &model.record.order;
-    let language = model.language().key();
-    let text = &Later::of(model.language()).dealer;
-    let told = |answer: &Answer| {
-        let line = model.profile.door(&order.answers).filter(|_| answer.question == DOOR);
-        if let Some(door) = line {
-            return (text.door.to_owned(), door.name.in_language(language).to_owned());
-        }
-        let asked = model.profile.questions.iter().find(|asked| asked.key == answer.question);
-        asked.map_or_else(
-            || (answer.question.clone(), answer.answer.clone()),
-            |asked| {
-                let shown = asked.shown(&answer.answer, language).to_owned();
-                (asked.ask.in_language(language).to_owned(), shown)
-            },
-        )
-    };
+    let speaker = Speaker { unit: order.survey.unit, ..model.speaker() };
     html! {
         @if !order.answers.is_empty() {
             section {
                 h2 { (model.words().delivery.ordered) }
                 ul.rows.ordered {
-                    @for (ask, shown) in order.answers.iter().map(told) {
+                    @for answer in &order.answers {
+                        @let [ask, shown] = told(&model.profile, speaker, answer);
                         li { span { (ask) } b { (shown) } }
                     }
                 }
