@@ -96,6 +96,7 @@ fn fractions() {
             ("96 1/", "lost-digits", &[]),
             ("/4", "lost-digits", &[]),
             ("96 1/4/2", "unknown", &[]),
+            ("96 1/. 4", "unknown", &[]),
             ("1/¼", "unknown", &[]),
             ("96.5 1/4", "decimal-and-fraction", &[]),
             ("96.5 and a quarter", "decimal-and-fraction", &[]),
