@@ -165,7 +165,8 @@ impl Seen {
 
     fn new(curtain: &Curtain) -> Self {
         let path = curtain.path;
-        let far = path.next(curtain.height, curtain.height);
+        // Where the open door ends.
+        let far = curtain.rollers(curtain.height).last().copied().unwrap_or_default();
         let stations = (0..=STATIONS).map(|at| {
             // Half of them on the arc and a panel before and behind it, where it matters.
             let share = f64::from(at) / f64::from(STATIONS);

@@ -210,3 +210,16 @@ proptest! {
         }
     }
 }
+
+/// The outline runs from the sill to where the open door ends, and no further.
+#[test]
+fn the_outline_ends_where_the_open_door_does() {
+    for slope in [0.0, 2.0] {
+        let room = room(12, None, slope, 3);
+        let swept = sweep(&room);
+        let (first, last) = (swept.outline.first().unwrap(), swept.outline.last().unwrap());
+        assert!(first.y.abs() < 1.0, "{first:?}");
+        let end = room.face() + swept.reach.to_mm();
+        assert!((last.x - end).abs() < 1.0, "{last:?} and not {end}");
+    }
+}
