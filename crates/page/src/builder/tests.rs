@@ -4,6 +4,8 @@ use std::collections::BTreeSet;
 
 use super::*;
 use crate::event::Event;
+use hangtrue_core::Spot;
+use hangtrue_core::say::Speaker;
 
 #[path = "../../../core/tests/say/properties.rs"]
 mod properties;
@@ -53,6 +55,22 @@ fn what_is_not_downloaded_is_not_left_without_a_question() {
     let opened = update(&mut model, Event::Open(PRAIRIE.into()));
     assert!(opened.contains(&Effect::AskBeforeLeaving(false)), "{opened:?}");
     assert!(fill(&mut model, "name", "").contains(&Effect::AskBeforeLeaving(true)));
+}
+
+/// A dealer who chooses a closing reading reads what the person with the tape will read.
+#[test]
+fn a_place_is_named_as_the_walk_names_it() {
+    for language in Language::ALL {
+        let mut model = model();
+        model.environment.language = language;
+        press(&mut model, "fold:closing");
+        let shown = view(&model);
+        let speaker = Speaker { language, ..Speaker::default() };
+        for spot in [Spot::DiagonalRising, Spot::LoopSillToBow] {
+            let name = ["<span>", speaker.spot(spot), "</span>"].concat();
+            assert!(shown.contains(&name), "{name}: {shown}");
+        }
+    }
 }
 
 #[test]
@@ -269,6 +287,8 @@ fn each_language_has_every_text_of_the_schema_and_no_other() {
     collect(&json::parse(SCHEMA).unwrap(), &mut texts, &mut keys);
     keys.remove("format");
     keys.extend(["in", "mm"].map(str::to_owned));
+    // The walk's own names.
+    keys.retain(|key| Spot::from_key(key).is_none());
     // English has the key itself for a label, or better words; a value that can be chosen and
     // is no word by itself has better words.
     let known: Vec<_> = text::of(Language::English).labels.iter().map(|(key, _)| *key).collect();

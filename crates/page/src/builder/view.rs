@@ -6,6 +6,8 @@ use super::schema::{Kind, about, kind, must_have};
 use super::text::Words;
 use super::{Model, PROFILE, tree};
 use crate::view::languages;
+use hangtrue_core::Spot;
+use hangtrue_core::say::Speaker;
 use hangtrue_link::json::text::{Node, Value};
 use hangtrue_link::say;
 use maud::{Markup, html};
@@ -171,8 +173,13 @@ fn place(model: &Model, path: &str, label: &str, schema: &Node<'static>, needed:
     }
 }
 
-/// A value that can be chosen, as it is shown; a length as people write it.
+/// A value that can be chosen, as it is shown: a place as the walk names it, a length as people
+/// write it.
 fn choice_of<'k>(model: &Model, key: &'k str) -> Cow<'k, str> {
+    if let Some(spot) = Spot::from_key(key) {
+        let speaker = Speaker { language: model.language(), ..Speaker::default() };
+        return speaker.spot(spot).into();
+    }
     let said = model.words().choice(key).map(Cow::Borrowed);
     said.unwrap_or_else(|| model.language().written(key).into())
 }
