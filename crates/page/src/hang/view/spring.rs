@@ -32,8 +32,9 @@ pub(super) fn view(model: &Model) -> Markup {
                 @if let Some(turns) = model.turns() { (rule(model, &turns)) }
                 (figures(model))
             }
-            (steps(model, balance.as_ref()))
-            (forces(model, balance.as_ref()))
+            @let forces = Forces::of(model, balance.as_ref());
+            (steps(model, balance.as_ref(), &forces))
+            (plot(model, &forces))
             (test(model))
             (measures(model, balance.as_ref()))
             (parts::go_on(model))
@@ -99,7 +100,7 @@ fn figures(model: &Model) -> Markup {
 const WINDING: usize = 6;
 
 /// Each step with what to mind before it.
-fn steps(model: &Model, balance: Option<&Balance>) -> Markup {
+fn steps(model: &Model, balance: Option<&Balance>, forces: &Forces<'_>) -> Markup {
     let text = &model.words().spring;
     let (wind, go) = text.steps.split_at(WINDING);
     let step = |(at, (mind, step)): (usize, &(&str, &str))| {
@@ -119,14 +120,14 @@ fn steps(model: &Model, balance: Option<&Balance>) -> Markup {
         section {
             h2 { (text.steps_heading) }
             ol.work { @for each in wind.iter().enumerate() { (step(each)) } }
-            (count(model, balance))
+            (count(model, forces))
             ol.work start=(WINDING + 1) { @for each in (WINDING..).zip(go) { (step(each)) } }
         }
     }
 }
 
 /// What was wound, and whether the door may be let go on it.
-fn count(model: &Model, balance: Option<&Balance>) -> Markup {
+fn count(model: &Model, forces: &Forces<'_>) -> Markup {
     let text = &model.words().spring;
     let wound = model.record.turns;
     let stripes = model.fields.get("stripes").trim().parse::<u32>().ok();
@@ -142,33 +143,55 @@ fn count(model: &Model, balance: Option<&Balance>) -> Markup {
                 (parts::verdict("stop", text.agree[1]))
             }
         }
-        @if let Some(why) = unread(model) {
-            (parts::verdict("stop", &why))
-        } @else if let (Some(balance), Some(room)) = (balance, model.room()) {
-            (too_much_for_the_hand(model, &Hand::of(balance, &balance.points(&room.curtain(), POINTS))))
+        @match forces {
+            Forces::Unread(why) => (parts::verdict("stop", why)),
+            Forces::Known { hand, .. } => (too_much_for_the_hand(model, hand)),
+            Forces::Unknown => {}
         }
     }
 }
 
-/// Why one of the figures that were typed is not understood: nobody knows how this spring is wound.
-fn unread(model: &Model) -> Option<String> {
-    ["turns", "drum", "preload", "weight"].iter().find_map(|name| parts::amiss(model, name))
+/// What pulls at the door on its way.
+enum Forces<'b> {
+    /// Why one of the figures that were typed is not understood: nobody knows how this spring is
+    /// wound.
+    Unread(String),
+    /// Without a weight, or a room to move in.
+    Unknown,
+    Known {
+        balance: &'b Balance,
+        points: Vec<Point>,
+        hand: Hand,
+    },
+}
+
+impl<'b> Forces<'b> {
+    fn of(model: &Model, balance: Option<&'b Balance>) -> Self {
+        let typed = ["turns", "drum", "preload", "weight"];
+        if let Some(why) = typed.iter().find_map(|name| parts::amiss(model, name)) {
+            return Self::Unread(why);
+        }
+        let (Some(balance), Some(room)) = (balance, model.room()) else { return Self::Unknown };
+        let points = balance.points(&room.curtain(), POINTS);
+        let hand = Hand::of(balance, &points);
+        Self::Known { balance, points, hand }
+    }
 }
 
 /// How many heights of the door the forces are reckoned at.
 const POINTS: u32 = 96;
 
 /// The plot, and what it says.
-fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
+fn plot(model: &Model, forces: &Forces<'_>) -> Markup {
     let text = &model.words().balance;
-    // Said at the count.
-    if unread(model).is_some() {
-        return html! {};
-    }
-    let (Some(balance), Some(room)) = (balance, model.room()) else {
-        return html! { section { h2 { (text.heading) } p { (text.no_weight) } } };
+    let (balance, points, hand) = match forces {
+        // Said at the count.
+        Forces::Unread(_) => return html! {},
+        Forces::Unknown => {
+            return html! { section { h2 { (text.heading) } p { (text.no_weight) } } };
+        }
+        Forces::Known { balance, points, hand } => (balance, points, hand),
     };
-    let points = balance.points(&room.curtain(), POINTS);
     let told = |newtons: f64| model.told_weight(Weight::from_newtons(newtons));
     html! {
         section {
@@ -176,12 +199,12 @@ fn forces(model: &Model, balance: Option<&Balance>) -> Markup {
             div.columns {
                 figure.picture {
                     @let sheet = Sheet { id: "balance", speaker: model.speaker() };
-                    (PreEscaped(hangtrue_draw::hang::balance(sheet, &points)))
+                    (PreEscaped(hangtrue_draw::hang::balance(sheet, points)))
                 }
                 div {
                     p { ((text.open)(&told(balance.open()))) }
                     p { ((text.quarter)(&told(0.25 * balance.per_turn()))) }
-                    (left_for_the_hand(model, &Hand::of(balance, &points)))
+                    (left_for_the_hand(model, hand))
                 }
             }
         }
