@@ -49,25 +49,30 @@ fn anchors(text: &str) -> Vec<String> {
         .collect()
 }
 
-/// Every Markdown file of the tree.
-fn documents() -> Vec<PathBuf> {
-    let mut folders = vec![root()];
+/// Every file below `folders` whose name ends so, but for those in folders that are `left` out.
+fn files(mut folders: Vec<PathBuf>, ends: &[&str], left: impl Fn(&str) -> bool) -> Vec<PathBuf> {
     let mut found = Vec::new();
     while let Some(folder) = folders.pop() {
         for entry in fs::read_dir(&folder).expect("a folder") {
             let path = entry.expect("an entry").path();
             let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
             if path.is_dir() {
-                let left = ["node_modules", "target", "dist"].contains(&name.as_str());
-                if !left && !name.starts_with('.') {
+                if !left(&name) {
                     folders.push(path);
                 }
-            } else if name.ends_with(".md") {
+            } else if ends.iter().any(|end| name.ends_with(end)) {
                 found.push(path);
             }
         }
     }
     found
+}
+
+/// Every Markdown file of the tree.
+fn documents() -> Vec<PathBuf> {
+    let left =
+        |name: &str| ["node_modules", "target", "dist"].contains(&name) || name.starts_with('.');
+    files(vec![root()], &[".md"], left)
 }
 
 #[test]
@@ -111,28 +116,15 @@ const LONG: [(&str, &str); 0] = [];
 
 #[test]
 fn no_source_file_is_longer_than_four_hundred_lines_without_a_reason() {
-    let mut folders = vec![root().join("crates"), root().join("tests"), root().join("web")];
+    let folders = ["crates", "tests", "web"].map(|folder| root().join(folder)).into();
+    let left =
+        |name: &str| ["node_modules", "target", "goldens", "shots", "vectors"].contains(&name);
     let mut long = Vec::new();
-    while let Some(folder) = folders.pop() {
-        for entry in fs::read_dir(&folder).expect("a folder") {
-            let path = entry.expect("an entry").path();
-            let name = path.file_name().unwrap_or_default().to_string_lossy().into_owned();
-            if path.is_dir() {
-                if !["node_modules", "target", "goldens", "shots", "vectors"]
-                    .contains(&name.as_str())
-                {
-                    folders.push(path);
-                }
-                continue;
-            }
-            let source = [".rs", ".js"].iter().any(|end| name.ends_with(end));
-            let lines =
-                if source { fs::read_to_string(&path).unwrap_or_default() } else { continue };
-            let count = lines.lines().count();
-            let shown = path.strip_prefix(root()).unwrap_or(&path).display().to_string();
-            if count > MOST && !LONG.iter().any(|(known, _)| *known == shown) {
-                long.push(format!("{shown}: {count}"));
-            }
+    for path in files(folders, &[".rs", ".js"], left) {
+        let count = fs::read_to_string(&path).unwrap_or_default().lines().count();
+        let shown = path.strip_prefix(root()).unwrap_or(&path).display().to_string();
+        if count > MOST && !LONG.iter().any(|(known, _)| *known == shown) {
+            long.push(format!("{shown}: {count}"));
         }
     }
     assert!(long.is_empty(), "split these, or list them with a reason: {long:#?}");
