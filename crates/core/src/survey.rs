@@ -44,6 +44,13 @@ impl Entry {
             self.text = length.canonical(was);
         }
     }
+    /// `text`, typed in a field of `was`, as it means the same in one of `unit`.
+    #[must_use]
+    pub fn kept(text: &str, was: Unit, unit: Unit) -> String {
+        let mut entry = Self::new(text, was);
+        entry.set_unit(was, unit);
+        entry.text
+    }
     /// Whether nothing was typed: a field left alone is not an unreadable reading.
     #[must_use]
     pub fn is_blank(&self) -> bool {

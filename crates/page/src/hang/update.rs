@@ -178,11 +178,7 @@ fn input(model: &mut Model, name: &str, value: &str) -> Vec<Effect> {
 /// in is written behind it.
 fn set_unit(model: &mut Model, unit: Unit) {
     let (was, scales) = (model.unit(), [model.scale(), Scale::of(unit)]);
-    let length = |text: &str| {
-        let mut entry = Entry::new(text, was);
-        entry.set_unit(was, unit);
-        entry.text
-    };
+    let length = |text: &str| Entry::kept(text, was, unit);
     let weight = |text: &str| {
         let [before, after] = scales.map(|scale| Weight::read(text, scale));
         let bare = before.is_ok() && before != after;

@@ -44,9 +44,7 @@ pub(crate) fn keep_answers(model: &mut Model, was: Unit) {
     for answer in &mut model.order.answers {
         let mut asked = model.profile.questions.iter();
         if asked.any(|question| question.key == answer.question && is_length(question)) {
-            let mut entry = Entry::new(&answer.answer, was);
-            entry.set_unit(was, unit);
-            answer.answer = entry.text;
+            answer.answer = Entry::kept(&answer.answer, was, unit);
         }
     }
 }
