@@ -112,6 +112,7 @@ pub(crate) fn later(scene: Scene<'_>) -> Markup {
 pub(crate) use check::word;
 pub(crate) use notices::{later as notices, newer};
 pub(crate) use parts::languages;
+pub(crate) use reading::in_the_other_unit;
 
 /// The first screen of a new survey: what the page shows before any script has run.
 #[must_use]

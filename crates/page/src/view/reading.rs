@@ -4,6 +4,7 @@ use super::{Scene, parts, picture};
 use crate::event::{Action, keys};
 use crate::field::Field;
 use crate::rest;
+use hangtrue_core::say::Speaker;
 use hangtrue_core::short::signed;
 use hangtrue_core::{Length, Spot};
 use maud::{Markup, html};
@@ -67,15 +68,19 @@ fn next_blank(scene: Scene<'_>, spot: Spot) -> Option<String> {
     None
 }
 
+/// What stands behind a length: that it is so much in the other unit, or about so much.
+pub(crate) fn in_the_other_unit(speaker: Speaker, length: Length) -> String {
+    let other = speaker.length_in(length, speaker.unit.other());
+    // An inexact value brings its own sign.
+    [if other.starts_with('≈') { " " } else { " = " }, &other].concat()
+}
+
 /// The reading in both units, as it is understood.
 fn echo(scene: Scene<'_>, read: Option<Length>) -> Markup {
     let speaker = scene.model.speaker();
     html! {
         @if let Some(length) = read {
-            @let other = speaker.length_in(length, speaker.unit.other());
-            b { (speaker.length(length)) }
-            // An inexact value brings its own sign.
-            (if other.starts_with('≈') { " " } else { " = " }) (other)
+            b { (speaker.length(length)) } (in_the_other_unit(speaker, length))
         }
     }
 }

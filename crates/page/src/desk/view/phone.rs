@@ -4,6 +4,7 @@ use super::Scene;
 use crate::desk::ask::said_as;
 use crate::desk::event::Action;
 use crate::field::Field;
+use crate::view::in_the_other_unit;
 use hangtrue_core::{Entry, Unit};
 use maud::{Markup, html};
 
@@ -98,10 +99,7 @@ fn echo(scene: Scene<'_>, entry: Option<&Entry>) -> Markup {
     html! {
         @match entry.map(|entry| &entry.read) {
             Some(Ok(length)) => {
-                @let other = speaker.length_in(*length, speaker.unit.other());
-                b { (speaker.length(*length)) }
-                // An inexact value brings its own sign.
-                (if other.starts_with('≈') { " " } else { " = " }) (other)
+                b { (speaker.length(*length)) } (in_the_other_unit(speaker, *length))
             },
             Some(Err(_)) if entry.is_some_and(|entry| !entry.is_blank()) => (scene.desk().phone.unread),
             _ => {},

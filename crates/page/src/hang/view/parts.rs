@@ -4,6 +4,7 @@ use crate::hang::event::Action;
 use crate::hang::fields::{BUILT, PASTE, PASTE_MOST};
 use crate::hang::model::{Model, read_day};
 use crate::hang::work;
+use crate::view::in_the_other_unit;
 use hangtrue_core::Length;
 use hangtrue_core::hang::inspection::{Check, Found, Measure};
 use hangtrue_core::hang::record::{Place, QuarterTurns};
@@ -233,11 +234,9 @@ fn why(error: &ReadError, language: Language, plain: String) -> String {
     }
 }
 
-/// A length in both units; an inexact value brings its own sign.
+/// A length in both units.
 fn both(length: Length, speaker: Speaker) -> String {
-    let other = speaker.length_in(length, speaker.unit.other());
-    let equals = if other.starts_with('≈') { " " } else { " = " };
-    [&speaker.length(length), equals, &other].concat()
+    [speaker.length(length), in_the_other_unit(speaker, length)].concat()
 }
 
 /// One of a few, side by side.
