@@ -8,7 +8,8 @@ use hangtrue_browser::{Browser, Screen};
 
 /// A script body: null where the keyboard has reached nothing of the page; else what has the focus,
 /// and what is wrong with its ring. The ring may be around a box that holds the field. An engine may
-/// take some frames to scroll there and to draw it.
+/// take some frames to scroll there and to draw it, and Firefox brings what was typed into view with
+/// the next frame, wherever the keyboard has gone by then: so two frames pass first.
 const RING: &str = "
     let it = document.activeElement;
     if (!it || it === document.body) return null;
@@ -32,21 +33,26 @@ const RING: &str = "
     };
     const frame = () => new Promise(requestAnimationFrame);
     const settled = left => wrong() && left ? frame().then(() => settled(left - 1)) : wrong();
-    return Promise.resolve(settled(60)).then(wrong => [name, wrong]);";
+    return frame().then(frame).then(() => settled(60)).then(wrong => [name, wrong]);";
 
 /// A script body: begins before the first stop, whatever had the focus, and finds the last: one
 /// step further the keyboard is in the browser's own bars, and the page has no ring to show.
+/// Two frames pass first, as in [`RING`].
 const BEGIN: &str = "
-    window.focus();
-    document.activeElement.blur(); getSelection().removeAllRanges();
-    const start = document.getElementById('app');
-    start.tabIndex = -1; start.focus(); start.removeAttribute('tabindex');
-    const stops = 'a[href], button, input, select, textarea, summary, [tabindex=\"0\"]';
-    const all = [...document.querySelectorAll(`${stops}, hangtrue-survey`)]
-        .flatMap(it => it.shadowRoot ? [...it.shadowRoot.querySelectorAll(stops)] : it)
-        .filter(it => it.checkVisibility() && !it.disabled);
-    window.last = all.pop();
-    window.stops = new Set();";
+    const frame = () => new Promise(requestAnimationFrame);
+    const begin = () => {
+        window.focus();
+        document.activeElement.blur(); getSelection().removeAllRanges();
+        const start = document.getElementById('app');
+        start.tabIndex = -1; start.focus(); start.removeAttribute('tabindex');
+        const stops = 'a[href], button, input, select, textarea, summary, [tabindex=\"0\"]';
+        const all = [...document.querySelectorAll(`${stops}, hangtrue-survey`)]
+            .flatMap(it => it.shadowRoot ? [...it.shadowRoot.querySelectorAll(stops)] : it)
+            .filter(it => it.checkVisibility() && !it.disabled);
+        window.last = all.pop();
+        window.stops = new Set();
+    };
+    return frame().then(frame).then(begin);";
 
 /// A script body: whether the keyboard is at a stop it has been at.
 const AGAIN: &str = "
