@@ -112,9 +112,11 @@ pub(crate) fn unconfirm(model: &mut Model) -> Option<Effect> {
     crate::update::unconfirm(model)
 }
 
-/// Asks the judge for what is shown of it while a reading is typed.
+/// Asks the judge for what is shown of it while a reading is typed, and notes what was confirmed
+/// before the page was opened.
 #[inline(never)]
 pub(crate) fn hold(model: &mut Model) {
+    crate::update::note_confirmed(model);
     let offered = model.proof.filter(|_| model.step == Step::Proof);
     model.held.judgement = model.told.then(|| report(model).judgement);
     model.held.before = offered.map(|field| report(&view::before(model, field)).judgement);

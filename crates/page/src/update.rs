@@ -7,7 +7,7 @@ mod typing;
 mod walk;
 
 pub(crate) use dealer::{ANSWER, after_the_readings, keep_answers};
-pub(crate) use typing::unconfirm;
+pub(crate) use typing::{note_confirmed, unconfirm};
 
 use crate::address::Address;
 use crate::draft::keep;

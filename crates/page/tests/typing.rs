@@ -250,3 +250,26 @@ fn what_is_found_of_other_numbers_is_not_confirmed() {
     update(&mut model, Event::Press(key.into()));
     assert_eq!(model.order.confirmed, []);
 }
+
+/// Nor once the page was closed in between: what the draft has as confirmed was said of its numbers.
+#[test]
+fn what_was_confirmed_before_the_page_was_opened_holds_for_those_numbers() {
+    let mut first = doubted();
+    for (name, text) in [("width.low", "92"), ("bow.first", "3/4"), ("bow.third", "2 1/4")] {
+        type_in(&mut first, name, text);
+    }
+    first.step = Step::Check;
+    update(&mut first, Event::Press("confirm:spread:bow.third".into()));
+    let kept = first.order.confirmed.clone();
+    assert_eq!(kept.len(), 1);
+
+    let mut model = Model { order: first.order, ..Model::new(Environment::default()) };
+    update(&mut model, Event::Navigate("/bow".into()));
+    type_in(&mut model, "header.left", "9 1/4");
+    update(&mut model, Event::Settled);
+    assert_eq!(model.order.confirmed, kept, "what was found is the same");
+    type_in(&mut model, "bow.first", "1/2");
+    update(&mut model, Event::Settled);
+    assert!(model.report().findings.iter().any(|finding| finding.rule == "spread"));
+    assert_eq!(model.order.confirmed, []);
+}

@@ -11,6 +11,7 @@ use crate::field::Field;
 use crate::model::{Held, Model, confirm_key, confirmation, seen};
 use crate::rest;
 use hangtrue_core::Finding;
+use hangtrue_core::order::Confirmed;
 
 /// Whether `event` is one of many by which a reading is typed.
 pub(super) fn types(event: &Event) -> bool {
@@ -39,13 +40,26 @@ pub(crate) fn unconfirm(model: &mut Model) -> Option<Effect> {
     let before = model.order.confirmed.len();
     let known = &model.seen;
     model.order.confirmed.retain(|confirmed| {
-        let key = [&confirm_key(confirmed), "\n"].concat();
-        // A draft that was opened again brings none.
-        let noted = known.iter().any(|seen| seen.starts_with(&key));
-        let stands = |finding: &Finding| !noted || known.contains(&seen(finding));
+        let stands = |finding: &Finding| known.contains(&seen(finding));
         found.iter().any(|finding| confirmation(finding) == *confirmed && stands(finding))
     });
     if model.order.confirmed.len() == before { None } else { keep(model) }
+}
+
+/// What a draft that was opened again has as confirmed was confirmed of the numbers in it: they are
+/// noted while they are as they were.
+pub(crate) fn note_confirmed(model: &mut Model) {
+    let unnoted = |confirmed: &Confirmed| {
+        let key = [&confirm_key(confirmed), "\n"].concat();
+        !model.seen.iter().any(|seen| seen.starts_with(&key))
+    };
+    if model.unsettled || !model.order.confirmed.iter().any(unnoted) {
+        return;
+    }
+    let found = model.report().findings;
+    let confirmed = |finding: &&Finding| model.order.confirmed.contains(&confirmation(finding));
+    let noted: Vec<_> = found.iter().filter(confirmed).map(seen).collect();
+    model.seen.extend(noted);
 }
 
 /// A key is about to change `field`: what was there is held.
