@@ -28,8 +28,12 @@ fn expected(survey: &Survey, spot: Spot) -> Option<Length> {
 
 fn check(context: &Context<'_>) -> Vec<Finding> {
     let survey = context.survey;
-    let mut found = Vec::new();
+    let mut found: Vec<Finding> = Vec::new();
     for (spot, value) in survey.of(Dimension::Header) {
+        // Once a place: who confirms it has looked at one number.
+        if found.iter().any(|told| told.spots.contains(&spot)) {
+            continue;
+        }
         let Some(expected) = expected(survey, spot) else { continue };
         let short = expected - value;
         let bow = survey
@@ -57,6 +61,13 @@ mod tests {
         assert!(found(&survey(&[]), "header-to-bow").is_empty());
         let s = survey(&[(Spot::HeaderCenter, 9 * 16 + 8 - bow / 2)]);
         assert!(found(&s, "header-to-bow").is_empty());
+    }
+
+    #[test]
+    fn a_place_that_was_read_twice_is_told_once() {
+        let mut s = survey(&[(Spot::HeaderCenter, 8 * 16 + 4)]);
+        s.set(Spot::HeaderCenter, 1, "8 1/4");
+        assert_eq!(found(&s, "header-to-bow"), ["recheck header.center"]);
     }
 
     #[test]
