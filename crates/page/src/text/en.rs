@@ -29,7 +29,6 @@ pub(super) static TEXT: Text = Text {
         use_text: |text| ["Use ", text].concat(),
         letters: "abc",
         numbers: "123",
-        copy: "Copy",
         share: "Share",
         print: "Print",
         restart: "Measure another opening",

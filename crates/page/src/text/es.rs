@@ -30,7 +30,6 @@ pub(super) static TEXT: Text = Text {
         use_text: |text| format!("Usar {text}"),
         letters: "abc",
         numbers: "123",
-        copy: "Copiar",
         share: "Compartir",
         print: "Imprimir",
         restart: "Medir otra abertura",

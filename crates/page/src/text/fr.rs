@@ -30,7 +30,6 @@ pub(super) static TEXT: Text = Text {
         use_text: |text| format!("Mettre {text}"),
         letters: "abc",
         numbers: "123",
-        copy: "Copier",
         share: "Partager",
         print: "Imprimer",
         restart: "Mesurer une autre ouverture",

@@ -11,6 +11,8 @@ pub struct Handover {
     pub sms: &'static str,
     /// To the page that hangs the door from this order.
     pub hang: &'static str,
+    /// Put the order in one line and its link on the clipboard.
+    pub copy: &'static str,
     /// The link alone, without the line before it.
     pub copy_link: &'static str,
     /// Over the message to be copied by hand.

@@ -130,8 +130,6 @@ pub struct Buttons {
     pub letters: &'static str,
     /// The keyboard with numbers.
     pub numbers: &'static str,
-    /// Put the link on the clipboard.
-    pub copy: &'static str,
     /// Open the share sheet.
     pub share: &'static str,
     /// Print the order.

@@ -139,6 +139,6 @@ fn hanging(link: &str) -> Option<String> {
 fn word(scene: Scene<'_>, action: &Action) -> &'static str {
     match action {
         Action::Share => scene.text().button.share,
-        _ => scene.text().button.copy,
+        _ => scene.later().handover.copy,
     }
 }

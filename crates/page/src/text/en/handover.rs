@@ -7,6 +7,7 @@ pub(super) const HANDOVER: Handover = Handover {
     mail: "E-mail",
     sms: "Text message",
     hang: "Door is here? Hang it from these numbers",
+    copy: "Copy the order",
     copy_link: "Copy the link alone",
     by_hand: "Copy this by hand: hold it, or mark it and press Ctrl+C.",
     save_file: "Save as a file",

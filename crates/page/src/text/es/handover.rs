@@ -7,6 +7,7 @@ pub(super) const HANDOVER: Handover = Handover {
     mail: "Correo",
     sms: "Mensaje de texto",
     hang: "¿Ya llegó la puerta? Instálela con estas medidas",
+    copy: "Copiar el pedido",
     copy_link: "Copiar solo el enlace",
     by_hand: "Cópielo a mano: manténgalo presionado, o márquelo y oprima Ctrl+C.",
     save_file: "Guardar en un archivo",

@@ -7,6 +7,7 @@ pub(super) const HANDOVER: Handover = Handover {
     mail: "Courriel",
     sms: "Texto",
     hang: "La porte est arrivée? Posez-la avec ces mesures",
+    copy: "Copier la commande",
     copy_link: "Copier seulement le lien",
     by_hand: "Copiez ceci à la main\u{a0}: maintenez-le appuyé, ou sélectionnez-le et faites \
               Ctrl+C.",
