@@ -1,6 +1,6 @@
 //! A dealer's name, texts, door lines and questions.
 
-use super::{Scene, parts, problems};
+use super::{Scene, in_the_other_unit, parts, problems};
 use crate::answers::told;
 use crate::event::Action;
 use crate::text::Later;
@@ -159,13 +159,13 @@ fn one(scene: Scene<'_>, question: &Question) -> Markup {
 
 /// A length in both units, as it is understood.
 fn echo(scene: Scene<'_>, question: &Question, given: &str) -> Markup {
-    let unit = scene.model.order.survey.unit;
-    let length = matches!(question.kind, Kind::Length { .. }).then(|| read(given, unit).ok());
+    let speaker = scene.model.speaker();
+    let length =
+        matches!(question.kind, Kind::Length { .. }).then(|| read(given, speaker.unit).ok());
     html! {
         @if let Some(Some(length)) = length {
             p.echo {
-                b { (scene.model.speaker().length(length)) } " = "
-                (scene.model.speaker().length_in(length, unit.other()))
+                b { (speaker.length(length)) } (in_the_other_unit(speaker, length))
             }
         }
     }

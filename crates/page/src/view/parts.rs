@@ -76,6 +76,21 @@ pub(super) fn caution(text: &str) -> Markup {
     html! { p.caution { (text) } }
 }
 
+/// One of a few, side by side.
+pub(crate) fn pick(name: &str, question: &str, options: &[(&str, &str)], chosen: &str) -> Markup {
+    html! {
+        fieldset.pick {
+            legend { (question) }
+            @for (value, label) in options {
+                label {
+                    input type="radio" name=(name) value=(value) checked[*value == chosen];
+                    span { (label) }
+                }
+            }
+        }
+    }
+}
+
 /// A choice of a few, of which one is taken.
 pub(super) fn choice(
     name: &str,

@@ -5,6 +5,7 @@ use crate::desk::ask::said_as;
 use crate::desk::event::Action;
 use crate::field::Field;
 use crate::view::in_the_other_unit;
+use crate::view::parts::pick;
 use hangtrue_core::{Entry, Unit};
 use maud::{Markup, html};
 
@@ -17,8 +18,8 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
         form.phone data-act="next" aria-labelledby="phone-heading" {
             h2 #phone-heading { (text.heading) }
             div.picks {
-                (choice("unit", text.unit, &units, phone.survey.unit.key()))
-                (choice("built", text.frame, &built, if phone.survey.prepared { "yes" } else { "no" }))
+                (pick("unit", text.unit, &units, phone.survey.unit.key()))
+                (pick("built", text.frame, &built, if phone.survey.prepared { "yes" } else { "no" }))
             }
             div.fields {
                 @for field in phone.fields(scene.ask) { (line(scene, field)) }
@@ -39,21 +40,6 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                     Unit::Inch => scene.text().field.hint_inch,
                     Unit::Millimetre => scene.text().field.hint_millimetre,
                 })
-            }
-        }
-    }
-}
-
-/// One of a few, in one line.
-pub(super) fn choice(name: &str, question: &str, options: &[(&str, &str)], chosen: &str) -> Markup {
-    html! {
-        fieldset.pick {
-            legend { (question) }
-            @for (value, label) in options {
-                label {
-                    input type="radio" name=(name) value=(value) checked[*value == chosen];
-                    span { (label) }
-                }
             }
         }
     }

@@ -5,6 +5,7 @@ use crate::hang::event::Action;
 use crate::hang::model::Model;
 use crate::text::Later;
 use crate::text::hang::Guide;
+use crate::view::parts::pick;
 use hangtrue_core::hang::care::{Due, Work, due};
 use hangtrue_core::hang::delivery::rollers;
 use hangtrue_core::hang::latch::{STRETCH_PERMILLE, seal};
@@ -152,7 +153,7 @@ fn done(model: &Model) -> Markup {
             }
             h2 { (text.add_heading) }
             div.picks {
-                (parts::choice("service.work", work, &options, model.fields.get("service.work")))
+                (pick("service.work", work, &options, model.fields.get("service.work")))
             }
             @let today = model.environment.today.map(parts::whole).unwrap_or_default();
             div.fields {

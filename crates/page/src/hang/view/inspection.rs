@@ -3,6 +3,7 @@
 use super::parts;
 use crate::hang::model::Model;
 use crate::hang::work::turns_text;
+use crate::view::parts::pick;
 use hangtrue_core::Length;
 use hangtrue_core::hang::inspection::{Bounds, Check, Measure, Outcome, bounds};
 use maud::{Markup, html};
@@ -45,7 +46,7 @@ fn point(model: &Model, check: Check) -> Markup {
     let [yes, no] = model.words().yes_no;
     html! {
         @if check.measure() == Measure::Eye {
-            (parts::choice(&name, label, &[("yes", yes), ("no", no)], model.fields.get(&name)))
+            (pick(&name, label, &[("yes", yes), ("no", no)], model.fields.get(&name)))
         } @else {
             (parts::field(model, &name, label, &limit))
         }

@@ -4,6 +4,7 @@ use super::parts;
 use crate::hang::draft;
 use crate::hang::event::Action;
 use crate::hang::model::{Fault, Model};
+use crate::view::parts::pick;
 use crate::view::to_build;
 use hangtrue_core::Dimension;
 use hangtrue_core::hang::record::Record;
@@ -36,7 +37,7 @@ pub(super) fn view(model: &Model) -> Markup {
                 (aside(model))
                 section {
                     h2 { (text.type_them) }
-                    (parts::choice(
+                    (pick(
                         "unit",
                         text.unit,
                         &[("in", text.units[0]), ("mm", text.units[1])],

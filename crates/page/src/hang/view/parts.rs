@@ -239,21 +239,6 @@ fn both(length: Length, speaker: Speaker) -> String {
     [speaker.length(length), in_the_other_unit(speaker, length)].concat()
 }
 
-/// One of a few, side by side.
-pub(super) fn choice(name: &str, question: &str, options: &[(&str, &str)], chosen: &str) -> Markup {
-    html! {
-        fieldset.pick {
-            legend { (question) }
-            @for (value, label) in options {
-                label {
-                    input type="radio" name=(name) value=(value) checked[*value == chosen];
-                    span { (label) }
-                }
-            }
-        }
-    }
-}
-
 /// A box to tick.
 pub(super) fn tick(model: &Model, name: &str, label: &str) -> Markup {
     html! {

@@ -6,6 +6,7 @@ use super::{inspection, paper};
 use crate::hang::event::Action;
 use crate::hang::model::Model;
 use crate::hang::work::turns_text;
+use crate::view::parts::pick;
 use hangtrue_core::Dimension;
 use hangtrue_link::qr::{Qr, Surface};
 use hangtrue_link::record::url;
@@ -92,7 +93,7 @@ fn ways(model: &Model, link: &str) -> Markup {
                 None => { p { (text.too_long) } }
             }
             p { (text.stick) }
-            div.picks { (parts::choice("print", text.what, &options, chosen)) }
+            div.picks { (pick("print", text.what, &options, chosen)) }
             button.primary type="button" data-act=(Action::Print.code()) { (text.print) }
             div.actions {
                 @if model.environment.can_share {

@@ -3,6 +3,7 @@
 use super::parts;
 use crate::hang::model::Model;
 use crate::hang::work::{behaves, turns_text};
+use crate::view::parts::pick;
 use hangtrue_core::hang::spring::{
     A229, Advice, Balance, Behaves, DIVISOR, FRICTION, HAND_MOST, Height, Point, Rule, Turns,
     stripes_agree,
@@ -295,7 +296,7 @@ fn test(model: &Model) -> Markup {
             div.picks {
                 @for height in Height::ALL {
                     @let name = behaves(height);
-                    (parts::choice(name, (text.height)(height), &options, model.fields.get(name)))
+                    (pick(name, (text.height)(height), &options, model.fields.get(name)))
                 }
             }
             @if model.pulls_contradict() { (parts::verdict("stop", text.contradict)) }

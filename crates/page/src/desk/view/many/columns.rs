@@ -3,8 +3,8 @@
 
 use super::Scene;
 use crate::desk::many::{Action, Kind, missing};
-use crate::desk::view::phone::choice;
 use crate::text::desk::Desk;
+use crate::view::parts::pick;
 use hangtrue_core::Spot;
 use hangtrue_core::say::capital;
 use hangtrue_link::csv::{Column, Measure, Sheet, What, record};
@@ -29,7 +29,7 @@ pub(super) fn view(scene: Scene<'_>) -> Markup {
                 (text.check)
             }
         }
-        (choice("list-unit", text.bare, &units, sheet.unit.key()))
+        (pick("list-unit", text.bare, &units, sheet.unit.key()))
         (table(scene, sheet))
     }
 }
