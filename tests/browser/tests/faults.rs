@@ -246,13 +246,19 @@ pub(crate) async fn an_unknown_language_is_english(browser: &mut Browser) -> Res
 /// The page itself says in three languages that it needs a script.
 pub(crate) async fn without_javascript_the_page_says_so(browser: &mut Browser) -> Result<()> {
     browser.devtools("Emulation.setScriptExecutionDisabled", json!({ "value": true })).await?;
-    for page in ["/", "/desk.html", "/hang.html", "/dealer.html"] {
+    for page in PAGES {
         browser.open(Screen::PHONE, page).await?;
         let text = browser.text("body").await?;
         let told = ["Turn JavaScript on", "Active JavaScript", "Activez JavaScript"];
         ensure!(told.iter().all(|words| text.contains(words)), "{page}: {text}");
+        let left =
+            browser.value("document.querySelector('noscript p').getBoundingClientRect().left");
+        ensure!(left.await?.as_f64() >= Some(16.0), "{page}: the words stand at the edge");
     }
-    browser.shoot("fault-no-script").await?;
+    for (screen, name) in [(Screen::PHONE, "phone"), (Screen::DESK, "desk")] {
+        browser.set_screen(screen).await?;
+        browser.shoot(&format!("fault-no-script-{name}")).await?;
+    }
     browser.devtools("Emulation.setScriptExecutionDisabled", json!({ "value": false })).await?;
     Ok(())
 }
