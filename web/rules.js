@@ -7,7 +7,9 @@ const rulesOf = async (profile) => {
       throw new Error(`${profile} is of another origin than this page.`);
     }
     const response = await fetch(url, { credentials: "omit" });
-    if (!response.ok) throw new Error(`${profile}: ${response.status}`);
+    if (!response.ok) {
+      throw new Error(`${profile}: the server answers ${response.status}. Put the file there, or mend the address.`);
+    }
     return [await response.text()];
   } catch (error) {
     return [undefined, error.message];

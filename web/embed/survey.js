@@ -298,7 +298,9 @@ class HangtrueSurvey extends HTMLElement {
       throw new Error(`${address} is of another origin than this page and its script.`);
     }
     const response = await fetch(url, { credentials: "omit" });
-    if (!response.ok) throw new Error(`${address}: ${response.status}`);
+    if (!response.ok) {
+      throw new Error(`${address}: the server answers ${response.status}. Put the file there, or mend the address.`);
+    }
     if (response.headers.get("content-length") > PROFILE_MOST) {
       throw new Error(`${address} is larger than ${PROFILE_MOST} bytes.`);
     }

@@ -310,6 +310,12 @@ pub(crate) async fn a_profile_that_cannot_be_used_says_where(browser: &mut Brows
         .await?;
     let fault = browser.until("window.fault.length > 1 && fault").await?;
     ensure!(fault[1]["message"].as_str().is_some_and(|m| m.contains("origin")), "{fault}");
+    // Nor one that is not there: what to do is said.
+    browser.value("document.querySelector('hangtrue-survey').profile = '/host/gone.json'").await?;
+    let fault = browser.until("window.fault.length > 2 && fault").await?;
+    let told = "/host/gone.json: the server answers 404. Put the file there";
+    ensure!(fault[2]["message"].as_str().is_some_and(|m| m.starts_with(told)), "{fault}");
+    crate::faults::only(browser, |line| line.contains("404")).await?;
     to_the_check(browser, "hangtrue-survey").await
 }
 

@@ -287,7 +287,14 @@ pub(crate) async fn the_hanging_page_goes_by_a_profile(browser: &mut Browser) ->
     browser
         .until("document.querySelector('#app[data-ready] #rules')?.innerText.includes('origin')")
         .await?;
-    Ok(())
+    browser.goto("/hang.html?profile=gone.json").await?;
+    browser
+        .until(
+            "document.querySelector('#app[data-ready] #rules')?.innerText
+                .includes('gone.json: the server answers 404. Put the file there')",
+        )
+        .await?;
+    crate::faults::only(browser, |line| line.contains("404")).await
 }
 
 /// What the README promises to a page that has a look of its own: each part and each property
