@@ -253,7 +253,7 @@ fn the_script_says_the_ordered_numbers_and_nothing_else() {
 #[test]
 fn an_order_too_long_for_thirty_characters_says_so() {
     let mut model = ready();
-    update(&mut model, Event::Input { name: "post.left".into(), value: "16 1/2".into() });
+    update(&mut model, Event::Input { name: "post.left".into(), value: "5 37/64".into() });
     update(&mut model, Event::Navigate("/voice".into()));
     assert!(model.against(&model.report()).is_empty(), "{:?}", model.report().findings);
     let screen = view(&model);

@@ -21,6 +21,7 @@ mod too_wide;
 mod unreadable;
 mod unusual_bow;
 mod unusual_opening;
+mod wide_post;
 
 #[cfg(test)]
 mod stops;
@@ -67,7 +68,7 @@ pub struct Rule {
 }
 
 /// Every rule, in the order their findings are told.
-pub const RULES: [Rule; 18] = [
+pub const RULES: [Rule; 19] = [
     unreadable::RULE,
     missing::RULE,
     closing::RULE,
@@ -86,6 +87,7 @@ pub const RULES: [Rule; 18] = [
     unusual_bow::RULE,
     shallow_header::RULE,
     narrow_post::RULE,
+    wide_post::RULE,
 ];
 
 /// What every rule finds, in the order of [`RULES`].

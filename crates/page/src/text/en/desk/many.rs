@@ -106,6 +106,7 @@ fn rule(code: RuleCode) -> &'static str {
         "unusual-bow" => "unusual bow",
         "shallow-header" => "header to be built down",
         "narrow-post" => "post to be built out",
+        "wide-post" => "post wider than a body has room for",
         "slip" => "likely slip",
         "answer" => "dealer’s question",
         _ => "",

@@ -106,6 +106,7 @@ fn rule(code: RuleCode) -> &'static str {
         "unusual-bow" => "arco poco común",
         "shallow-header" => "dintel por bajar",
         "narrow-post" => "poste por ensanchar",
+        "wide-post" => "poste más ancho de lo que cabe",
         "slip" => "error probable",
         "answer" => "pregunta del distribuidor",
         _ => "",

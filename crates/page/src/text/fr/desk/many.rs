@@ -112,6 +112,7 @@ fn rule(code: RuleCode) -> &'static str {
         "unusual-bow" => "arceau inhabituel",
         "shallow-header" => "linteau à descendre",
         "narrow-post" => "poteau à élargir",
+        "wide-post" => "poteau plus large que la place",
         "slip" => "erreur probable",
         "answer" => "question du distributeur",
         _ => "",
