@@ -21,7 +21,7 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
         return Vec::new();
     };
     let beside = most - width - POST_LEAST.least.unwrap_or(Length::ZERO);
-    let limit = Limit { most: Some(beside), ..BODY_WIDTH };
+    let limit = Limit { most: Some(beside.floor_to(survey.unit.step())), ..BODY_WIDTH };
     [Spot::PostLeft, Spot::PostRight]
         .into_iter()
         .filter_map(|spot| {
@@ -42,7 +42,7 @@ mod tests {
     use crate::rules::testing::{found, survey};
     use crate::survey::Survey;
 
-    /// 2.6 m less 92 3/16 in and a post of 2 1/2 in leaves 7.674 in.
+    /// 2.6 m less 92 3/16 in and a post of 2 1/2 in leaves 7.674 in, on the tape 7 10/16.
     #[test]
     fn what_the_body_leaves_is_the_widest() {
         let with = |post| survey(&[(Spot::PostLeft, post)]);
