@@ -15,8 +15,7 @@ fn check(context: &Context<'_>) -> Vec<Finding> {
     // Another rule tells of an opening that is no opening, and leaves nothing to hold a post against.
     let possible = too_wide::limit(survey);
     let width = survey.tightest(Dimension::Width).map(|(_, width)| width);
-    let Some((most, width)) =
-        BODY_WIDTH.most.zip(width.filter(|width| *width > Length::ZERO && possible.holds(*width)))
+    let Some((most, width)) = BODY_WIDTH.most.zip(width.filter(|width| possible.holds(*width)))
     else {
         return Vec::new();
     };
@@ -49,6 +48,19 @@ mod tests {
         assert!(found(&with(7 * 16 + 10), "wide-post").is_empty());
         assert_eq!(found(&with(7 * 16 + 11), "wide-post"), ["recheck post.left"]);
         assert!(found(&with(7 * 16 + 11), "narrow-post").is_empty());
+    }
+
+    /// Where the opening leaves less than two posts of the least, that post is no slip.
+    #[test]
+    fn a_post_of_the_least_is_never_asked_about() {
+        let with = |post| {
+            let widths = [Spot::WidthLow, Spot::WidthMiddle, Spot::WidthHigh];
+            let widths = widths.map(|spot| (spot, 97 * 16 + 5));
+            let posts = [(Spot::PostLeft, post), (Spot::PostRight, 40)];
+            survey(&[&widths[..], &posts[..]].concat())
+        };
+        assert!(found(&with(40), "wide-post").is_empty());
+        assert_eq!(found(&with(41), "wide-post"), ["recheck post.left"]);
     }
 
     #[test]
