@@ -62,7 +62,7 @@ pub(crate) fn say(says: &JudgeSays, unit: Unit) -> String {
             let once = if *readings == 1 { ": it was read once" } else { "" };
             match least {
                 Some(least) => format!(
-                    "A slip of less than {} in the {name} might not be noticed{once}.",
+                    "In the {name}, a slip of less than {} might not be noticed{once}.",
                     least.text(unit)
                 ),
                 None => format!(
