@@ -18,6 +18,8 @@ mod chromium;
 mod firefox;
 mod webkit;
 
+pub(crate) use firefox::frames;
+
 /// A browser engine.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Engine {

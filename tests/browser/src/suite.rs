@@ -14,10 +14,13 @@ use futures::FutureExt as _;
 use libtest_mimic::{Arguments, Failed, Trial};
 
 use crate::browser::Browser;
-use crate::engine::{Engine, Feature};
+use crate::engine::{self, Engine, Feature};
 
 /// No scenario may hang: after this long it has failed.
-const DEADLINE: Duration = Duration::from_secs(180);
+const DEADLINE: Duration = Duration::from_mins(3);
+
+/// The same where frames are few: every tap waits for some.
+const DEADLINE_SLOW: Duration = Duration::from_mins(15);
 
 /// Names the one engine to run, if it is not to be all.
 const ONLY: &str = "HANGTRUE_ENGINE";
@@ -106,11 +109,12 @@ fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
         if INTERRUPTED.load(Ordering::SeqCst) {
             return Err(Failed::from("interrupted"));
         }
-        let started = tokio::time::timeout(DEADLINE, Browser::start(engine)).await;
-        let started = started.map_err(|_| format!("no session after {DEADLINE:?}"))?;
+        let deadline = if engine::frames().is_some() { DEADLINE_SLOW } else { DEADLINE };
+        let started = tokio::time::timeout(deadline, Browser::start(engine)).await;
+        let started = started.map_err(|_| format!("no session after {deadline:?}"))?;
         let mut browser = started.map_err(|error| told(&error))?;
         // A failed assertion must still end the session.
-        let ran = AssertUnwindSafe(tokio::time::timeout(DEADLINE, run(&mut browser)));
+        let ran = AssertUnwindSafe(tokio::time::timeout(deadline, run(&mut browser)));
         let ran = tokio::select! {
             ran = ran.catch_unwind() => ran,
             _ = tokio::signal::ctrl_c() => {
@@ -121,7 +125,7 @@ fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
         let result = match ran {
             Ok(Ok(Ok(()))) => browser.check().await,
             Ok(Ok(Err(error))) => Err(error),
-            Ok(Err(_)) => Err(anyhow!("not done after {DEADLINE:?}")),
+            Ok(Err(_)) => Err(anyhow!("not done after {deadline:?}")),
             Err(panic) => {
                 let text = panic.downcast_ref::<String>().cloned();
                 let text = text.or_else(|| panic.downcast_ref::<&str>().map(|&text| text.into()));

@@ -41,6 +41,12 @@ const LISTEN: &str = "
             kept.push({ request: URI.spec });
     }, 'http-on-opening-request');";
 
+/// How many frames are drawn a second, where it is not to be as many as there can be: what a
+/// scenario does before the frame that answers it, it then does every time.
+pub(crate) fn frames() -> Option<u8> {
+    std::env::var("HANGTRUE_FRAMES").ok()?.parse().ok()
+}
+
 #[derive(Debug)]
 pub(super) struct Firefox {
     address: String,
@@ -71,7 +77,7 @@ impl Drive for Firefox {
     }
 
     fn capabilities(&self) -> Map<String, Value> {
-        let wanted = json!({
+        let mut wanted = json!({
             "browserName": "firefox",
             "moz:firefoxOptions": {
                 "args": ["-headless"],
@@ -89,6 +95,9 @@ impl Drive for Firefox {
                 },
             },
         });
+        if let Some(rate) = frames() {
+            wanted["moz:firefoxOptions"]["prefs"]["layout.frame_rate"] = rate.into();
+        }
         wanted.as_object().cloned().unwrap_or_default()
     }
 
