@@ -269,6 +269,13 @@ mod tests {
     }
 
     #[test]
+    fn a_text_kept_in_another_unit_means_the_same_there() {
+        let kept = |text| Entry::kept(text, Unit::Inch, Unit::Millimetre);
+        assert_eq!(["9 1/2 ", "240 mm", "wide"].map(kept), ["9 1/2 in", "240 mm", "wide"]);
+        assert_eq!(Entry::kept("240", Unit::Millimetre, Unit::Inch), "240 mm");
+    }
+
+    #[test]
     fn of_readings_that_are_as_tight_the_first_counts() {
         let mut survey = Survey::new(Unit::Inch);
         for (spot, text) in [
