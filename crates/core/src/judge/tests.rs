@@ -213,4 +213,14 @@ fn a_reading_that_nothing_checks_is_not_told_against_the_others() {
         let told = told(&with(six(), spot, sixteenths)).unwrap_or_default();
         assert!(told.contains("what else was read"), "{told}");
     }
+    // A closing reading of height, header and bow checks no width.
+    let closed = |spot, sixteenths| {
+        let mut survey = with(six(), spot, sixteenths);
+        survey.entries_mut(Spot::DiagonalRising).clear();
+        told(&survey).unwrap_or_default()
+    };
+    let width = closed(four[0], 16);
+    assert!(width.contains("no other reading checks it"), "{width}");
+    let height = closed(four[1], 16);
+    assert!(height.contains("what else was read"), "{height}");
 }
