@@ -29,5 +29,5 @@ pub(super) const SCALES: [Scale; 4] = [
 
 /// Which of the scales figures are told at (±, w, least detectable): that of a usual frame.
 pub(super) const TOLD_AT: usize = 1;
-/// The same, taken alone.
-pub(super) const TOLD: Scale = Scale { weight: 1.0, ..SCALES[TOLD_AT] };
+/// The same, taken alone: its weight counts for nothing.
+pub(super) const TOLD: Scale = SCALES[TOLD_AT];
