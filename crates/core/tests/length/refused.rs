@@ -27,6 +27,8 @@ fn nothing_too_much_or_unseen() {
     let spaces = " ".repeat(10_000);
     let [fits, over] = [200, 201].map(|length| format!("{:length$}", "96"));
     assert!(read(&fits, Unit::Inch).is_ok());
+    let [said, too_long] = [200, 201].map(|length| format!("{:length$}", "ninety six"));
+    assert!(read(&said, Unit::Inch).is_ok());
     check(
         Unit::Inch,
         &[
@@ -37,6 +39,7 @@ fn nothing_too_much_or_unseen() {
             (&long, "too-long", &[]),
             (&spaces, "too-long", &[]),
             (&over, "too-long", &[]),
+            (&too_long, "too-long", &[]),
             ("96 1/4\t", "control-character", &["96 1/4 in"]),
             ("96\t1/4", "control-character", &["96 1/4 in"]),
             ("96\n84", "control-character", &[]),
@@ -82,6 +85,7 @@ fn fractions() {
             ("5/4", "top-heavy", &["1 1/4 in"]),
             // No tape has thirds, even where they are whole.
             ("5/3", "top-heavy", &[]),
+            ("7/3", "top-heavy", &[]),
             ("96 6/3", "top-heavy", &[]),
             ("96 1/3", "not-on-tape", &["96 5/16 in", "96 3/8 in"]),
             ("96 ⅓", "not-on-tape", &["96 5/16 in", "96 3/8 in"]),
