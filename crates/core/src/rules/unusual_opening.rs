@@ -89,5 +89,7 @@ mod tests {
         assert!(with(56, 5, false).is_empty());
         assert!(with(55, 5, true).is_empty());
         assert!(with(55, 7, false).is_empty());
+        // What no opening can be is not told twice for being built.
+        assert!(with(30, 5, false).is_empty());
     }
 }
