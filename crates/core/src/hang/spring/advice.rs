@@ -280,6 +280,8 @@ mod tests {
             [Pull { lift: Length::ZERO, up, down }]
         };
         for (up, down, wrong) in [
+            // Just what the scale may be off at both.
+            (1.0, 2.0, false),
             (5.0, 5.9, false),
             (5.0, 6.1, true),
             (25.0, 26.5, false),
@@ -336,8 +338,13 @@ mod tests {
         let (ideal, curtain) = door();
         assert_eq!(from_pulls(&ideal, &curtain, &[]), None);
         assert_eq!(from_behaviour(&ideal, [None; 3]), None);
-        let none = Balance { rate: 0.0, ..ideal };
-        assert_eq!(from_behaviour(&none, [Some(Behaves::Drops); 3]), None);
+        // Nor is what no turn lifts.
+        let pulls = [pull(&ideal, &curtain, 0.5, 10.0)];
+        for rate in [0.0, -ideal.rate, f64::NAN] {
+            let none = Balance { rate, ..ideal };
+            assert_eq!(from_behaviour(&none, [Some(Behaves::Drops); 3]), None, "{rate}");
+            assert_eq!(from_pulls(&none, &curtain, &pulls), None, "{rate}");
+        }
     }
 
     #[test]
