@@ -197,7 +197,6 @@ fn unclear(headers: &[Header]) -> Vec<Group> {
         match first.iter().find(|(of, _)| *of == spot) {
             None => first.push((spot, series)),
             Some((_, known)) if *known == series => {}
-            Some(_) if unclear.contains(&spot.group()) => {}
             Some(_) => unclear.push(spot.group()),
         }
     }
