@@ -154,6 +154,9 @@ mod tests {
             ("Camión", What::Vehicle, None),
             ("Remorque", What::Vehicle, None),
             ("Unidad", What::Unit, None),
+            ("Unidad de medida", What::Unit, None),
+            // Truck D, and not the unit of something.
+            ("Unidad D", What::Vehicle, None),
             ("Remarques", What::Note, None),
             ("Teléfono", What::Contact, None),
             ("Lien", What::Link, None),

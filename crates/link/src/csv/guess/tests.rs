@@ -112,6 +112,7 @@ fn what_is_measured_goes_before_where() {
                 "Post-to-post width at sill (in)",
                 "Width at floor",
                 "Width, top of sill",
+                "Truck width at sill",
                 "Largeur au seuil",
                 "Ancho en el umbral",
             ],
@@ -128,7 +129,13 @@ fn what_is_measured_goes_before_where() {
         ),
         (
             Reading(WidthMiddle),
-            &["Ancho entre postes", "Largeur entre poteaux", "Jamb to jamb", "Entre postes"],
+            &[
+                "Ancho entre postes",
+                "Largeur entre poteaux",
+                "Jamb to jamb",
+                "Entre postes",
+                "Trailer width between posts",
+            ],
         ),
         (
             Reading(PostLeft),
