@@ -76,8 +76,8 @@ pub(super) fn start() -> Result<WebKit> {
     let mut command = Command::new("WebKitWebDriver");
     command.arg(format!("--port={port}")).stdout(Stdio::null()).stderr(group.ear()?);
     command.env("DISPLAY", &display).env("LANG", "en_US.UTF-8");
-    // Each function that the first compiler is done with would stop the page by a signal, and the
-    // interpreter reads, on its return from a call, what a signal has written over by then.
+    // That compiler stops the page by signals, thousands of times, and on its return from a call the
+    // interpreter reads what a signal may have written over: see the README.
     command.env("JSC_useBBQJIT", "0");
     group.start(command)?;
     let start = Instant::now();
