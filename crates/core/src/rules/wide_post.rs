@@ -61,6 +61,10 @@ mod tests {
         };
         assert!(found(&with(40), "wide-post").is_empty());
         assert_eq!(found(&with(41), "wide-post"), ["recheck post.left"]);
+        // Beside a narrow post the opening may be wider, and leaves the other less than the least.
+        let widths = [Spot::WidthLow, Spot::WidthMiddle, Spot::WidthHigh].map(|at| (at, 98 * 16));
+        let posts = [(Spot::PostLeft, 24), (Spot::PostRight, 40)];
+        assert!(found(&survey(&[&widths[..], &posts[..]].concat()), "wide-post").is_empty());
     }
 
     #[test]
