@@ -76,9 +76,9 @@ pub(super) fn start() -> Result<WebKit> {
     let mut command = Command::new("WebKitWebDriver");
     command.arg(format!("--port={port}")).stdout(Stdio::null()).stderr(group.ear()?);
     command.env("DISPLAY", &display).env("LANG", "en_US.UTF-8");
-    // That compiler stops the page by signals, thousands of times, and on its return from a call the
-    // interpreter reads what a signal may have written over: see the README.
-    command.env("JSC_useBBQJIT", "0");
+    // On its return from a call that interpreter reads what a signal may have written over: see the
+    // README. There is another.
+    command.env("JSC_useWasmIPInt", "0");
     group.start(command)?;
     let start = Instant::now();
     while TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_err() {
