@@ -74,7 +74,7 @@ async fn main() -> Result<()> {
 
 async fn cold() -> Result<Vec<Value>> {
     let site = Site::dist()?.compressed();
-    let mut browser = Browser::start(Engine::Chromium).await?;
+    let mut browser = Browser::start(Engine::Chromium, &[]).await?;
     let mut visits = [("first visit", Vec::new()), ("visit after it", Vec::new())];
     for round in 0..ROUNDS {
         browser.serve(site.clone()).await?;

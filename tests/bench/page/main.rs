@@ -111,7 +111,7 @@ const KEYSTROKE: &str = "<div id=usual></div><div id=lean></div><script type=mod
 #[tokio::main(flavor = "current_thread")]
 async fn main() -> Result<()> {
     let what = std::env::args().nth(1).unwrap_or_default();
-    let mut browser = Browser::start(Engine::Chromium).await?;
+    let mut browser = Browser::start(Engine::Chromium, &[]).await?;
     let rows = match what.as_str() {
         "pack" => pack(&mut browser).await?,
         "keystroke" => keystroke(&mut browser).await?,

@@ -64,7 +64,7 @@ async fn main() -> Result<()> {
         // Isolated pages get a clock of 5 µs instead of 100 µs.
         .header("Cross-Origin-Opener-Policy", "same-origin")
         .header("Cross-Origin-Embedder-Policy", "require-corp");
-    let mut browser = Browser::start(Engine::Chromium).await?;
+    let mut browser = Browser::start(Engine::Chromium, &[]).await?;
     browser.serve(site).await?;
     browser.open(Screen::PHONE, "/").await?;
     browser.until("window.bench && crossOriginIsolated").await?;

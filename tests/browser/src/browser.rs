@@ -15,7 +15,7 @@ use hyper_util::client::legacy::connect::HttpConnector;
 use serde_json::{Value, json};
 
 use crate::command::get;
-use crate::engine::{Drive, Engine, Seen};
+use crate::engine::{Drive, Engine, Feature, Seen};
 use crate::screen::{Media, Screen};
 use crate::server::{Server, Site};
 
@@ -41,12 +41,12 @@ pub struct Browser {
 }
 
 impl Browser {
-    /// Starts the engine, with the built site behind it.
+    /// Starts the engine for a scenario that needs that, with the built site behind it.
     ///
     /// # Errors
     /// When the driver or the session does not start, or `dist/` is not there.
-    pub async fn start(engine: Engine) -> Result<Self> {
-        let drive = engine.start()?;
+    pub async fn start(engine: Engine, needs: &[Feature]) -> Result<Self> {
+        let drive = engine.start(needs)?;
         let server = Server::start(Site::dist()?.collecting(drive.needs_collector()))?;
         let client = ClientBuilder::new(HttpConnector::new())
             .capabilities(drive.capabilities())

@@ -59,6 +59,9 @@ pub enum Feature {
     Camera,
     /// The camera sees what a test gives it.
     Film,
+    /// The module is compiled: it judges thousands of orders. Every engine does, but WebKitGTK only
+    /// where it must: see the README.
+    Compiler,
 }
 
 impl Engine {
@@ -115,12 +118,12 @@ impl Engine {
         (!missing.is_empty()).then(|| format!("not installed: {}", missing.join(", ")))
     }
 
-    /// Starts the engine's driver.
-    pub(crate) fn start(self) -> Result<Box<dyn Drive>> {
+    /// Starts the engine's driver for a scenario that needs that.
+    pub(crate) fn start(self, needs: &[Feature]) -> Result<Box<dyn Drive>> {
         Ok(match self {
             Self::Chromium => Box::new(chromium::start()?),
             Self::Firefox => Box::new(firefox::start()?),
-            Self::WebKit => Box::new(webkit::start()?),
+            Self::WebKit => Box::new(webkit::start(needs.contains(&Feature::Compiler))?),
         })
     }
 }

@@ -79,7 +79,7 @@ pub fn run(scenarios: &[Scenario]) -> ExitCode {
             }
             let trial = Trial::test(name, move || {
                 let start = Instant::now();
-                let result = trial(engine, run);
+                let result = trial(engine, needs, run);
                 let millis = u64::try_from(start.elapsed().as_millis()).unwrap_or(u64::MAX);
                 took.fetch_add(millis, Ordering::Relaxed);
                 result
@@ -103,14 +103,14 @@ pub fn run(scenarios: &[Scenario]) -> ExitCode {
     code
 }
 
-fn trial(engine: Engine, run: Run) -> Result<(), Failed> {
+fn trial(engine: Engine, needs: &[Feature], run: Run) -> Result<(), Failed> {
     let runtime = tokio::runtime::Builder::new_current_thread().enable_all().build()?;
     runtime.block_on(async {
         if INTERRUPTED.load(Ordering::SeqCst) {
             return Err(Failed::from("interrupted"));
         }
         let deadline = if engine::frames().is_some() { DEADLINE_SLOW } else { DEADLINE };
-        let started = tokio::time::timeout(deadline, Browser::start(engine)).await;
+        let started = tokio::time::timeout(deadline, Browser::start(engine, needs)).await;
         let started = started.map_err(|_| format!("no session after {deadline:?}"))?;
         let mut browser = started.map_err(|error| told(&error))?;
         // A failed assertion must still end the session.

@@ -43,7 +43,7 @@ pub(super) struct WebKit {
     group: Group,
 }
 
-pub(super) fn start() -> Result<WebKit> {
+pub(super) fn start(compiled: bool) -> Result<WebKit> {
     let mut group = Group::new()?;
     let settings = group.folder().join("xsettings");
     fs::write(&settings, settings_for(Media::default()))?;
@@ -76,9 +76,11 @@ pub(super) fn start() -> Result<WebKit> {
     let mut command = Command::new("WebKitWebDriver");
     command.arg(format!("--port={port}")).stdout(Stdio::null()).stderr(group.ear()?);
     command.env("DISPLAY", &display).env("LANG", "en_US.UTF-8");
-    // On its return from a call that interpreter reads what a signal may have written over: see the
-    // README. There is another.
-    command.env("JSC_useWasmIPInt", "0");
+    // That compiler stops the page by signals, thousands of times, and on its return from a call the
+    // interpreter reads what a signal may have written over: see the README.
+    if !compiled {
+        command.env("JSC_useBBQJIT", "0");
+    }
     group.start(command)?;
     let start = Instant::now();
     while TcpStream::connect((Ipv4Addr::LOCALHOST, port)).is_err() {
